@@ -1,0 +1,91 @@
+import { firstYear, lastYear } from './bounds.ts';
+import { yearText } from './calendar.ts';
+
+/**
+ * DACS 2.4.10 gives bulk dates "when the dates of the materials differ significantly"; the numbers are this project's:
+ * bulk dates are the shortest run of years that holds four fifths of the dated parts, widened by the years next to it
+ * that hold at least half as many as its average year. They are told only where there are ten parts or more, the whole
+ * spans twenty years or more, and the run is at most half of that.
+ */
+const RULE = { share: 0.8, neighbour: 0.5, leastParts: 10, leastYears: 20, mostOfSpan: 0.5 };
+
+/** The years a part covers, and how many parts cover just these. */
+interface Years {
+  readonly first: number;
+  readonly last: number;
+  count: number;
+}
+
+function tally(parts: Iterable<string>): { years: Years[]; total: number } {
+  const byText = new Map<string, Years>();
+  let total = 0;
+  for (const part of parts) {
+    const [first, last] = [firstYear(part), lastYear(part)];
+    if (first === undefined || last === undefined) continue;
+    const key = `${first} ${last}`;
+    const years = byText.get(key);
+    if (years) years.count++;
+    else byText.set(key, { first, last, count: 1 });
+    total++;
+  }
+  return { years: [...byText.values()].sort((one, other) => one.last - other.last), total };
+}
+
+/** The last year of the shortest run from a year that holds as many parts as needed; undefined where none does. */
+function endFrom(years: readonly Years[], start: number, needed: number): number | undefined {
+  let held = 0;
+  for (const { first, last, count } of years) {
+    if (first < start) continue;
+    held += count;
+    if (held >= needed) return last;
+  }
+  return undefined;
+}
+
+interface Run {
+  start: number;
+  end: number;
+}
+
+const held = (years: readonly Years[], { start, end }: Run) =>
+  years.reduce((sum, { first, last, count }) => (first >= start && last <= end ? sum + count : sum), 0);
+
+/** Takes in years at either end as long as they are not much thinner than the run. */
+function widen(years: readonly Years[], run: Run, whole: Run): Run {
+  let [widened, count] = [run, held(years, run)];
+  for (;;) {
+    const least = (RULE.neighbour * count) / (widened.end - widened.start + 1);
+    const wider = [
+      { ...widened, start: widened.start - 1 },
+      { ...widened, end: widened.end + 1 },
+    ].find(
+      ({ start, end }) =>
+        start >= whole.start && end <= whole.end && held(years, { start, end }) - count >= least,
+    );
+    if (!wider) return widened;
+    [widened, count] = [wider, held(years, wider)];
+  }
+}
+
+/**
+ * Bulk dates of a whole from the dates of its parts, one for each part: the years into which most of them fall
+ * (DACS 2.4.10; the threshold stands at the top of this file). Parts with an open end, or that are no EDTF, do not count.
+ * @returns EDTF; undefined where bulk dates would say nothing
+ */
+export function bulkDates(parts: Iterable<string>): string | undefined {
+  const { years, total } = tally(parts);
+  if (total < RULE.leastParts) return undefined;
+  const starts = [...new Set(years.map(({ first }) => first))].sort((one, other) => one - other);
+  const whole: Run = { start: starts[0] ?? 0, end: years.at(-1)?.last ?? 0 };
+  const span = whole.end - whole.start + 1;
+  if (span < RULE.leastYears) return undefined;
+  let best: Run | undefined;
+  for (const start of starts) {
+    const end = endFrom(years, start, Math.ceil(RULE.share * total));
+    if (end !== undefined && (!best || end - start < best.end - best.start)) best = { start, end };
+  }
+  const bulk = best && widen(years, best, whole);
+  if (!bulk || bulk.end - bulk.start + 1 > RULE.mostOfSpan * span) return undefined;
+  const [from, to] = [yearText(bulk.start), yearText(bulk.end)];
+  return from === to ? from : `${from}/${to}`;
+}

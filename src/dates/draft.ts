@@ -1,0 +1,145 @@
+import { daysInMonth, dayText, two, weekdayOf } from './calendar.ts';
+import { displayDate } from './display.ts';
+import { MONTHS } from './display-point.ts';
+import { joinMarks, type Mark } from './edtf-point.ts';
+import type { Feast } from './feast-days.ts';
+import { feastDays } from './feasts.ts';
+import { fractionSpan } from './fractions.ts';
+import { choose, fail, type Scanner } from './scanner.ts';
+import type { Fraction } from './senses.ts';
+
+/** A date while it is read: what the phrase names of it so far. A range or list may fill in the rest. */
+export interface Draft {
+  /** Four figures, the last of which may be X; a sign before the years before 1. */
+  year?: string;
+  month?: number;
+  /** Code of EDTF, 21 to 41. */
+  season?: number;
+  day?: number;
+  /** Figures of a month or day that are not all known: `1X`. */
+  monthText?: string;
+  dayText?: string;
+  /** The day was said as an ordinal, which may yet turn out to be one of centuries. */
+  ordinal?: boolean;
+  /** Whether it is a decade of two figures, as in "1920-30s". */
+  shortDecade?: boolean;
+  /** Whether the year was named before the month: `1962 May`. */
+  yearFirst?: boolean;
+  weekday?: number;
+  feast?: readonly Feast[];
+  fraction?: Fraction;
+  mark: Mark;
+  /** A mark on single components, as in `14 May [1962?]`. */
+  yearMark: Mark;
+  monthMark: Mark;
+  dayMark: Mark;
+}
+
+/** A finished date: one EDTF date, or two with what lies between them. */
+export interface Dated {
+  readonly from: string;
+  readonly to: string;
+}
+
+export const emptyDraft = (): Draft => ({ mark: '', yearMark: '', monthMark: '', dayMark: '' });
+
+export const hasMonth = (draft: Draft): boolean =>
+  draft.month !== undefined || draft.monthText !== undefined || draft.season !== undefined;
+
+export const isEmpty = (draft: Draft): boolean =>
+  draft.year === undefined && draft.day === undefined && draft.feast === undefined && !hasMonth(draft);
+
+/** Whether it names a year and no more. */
+export const isYearOnly = (draft: Draft): boolean =>
+  draft.year !== undefined && draft.day === undefined && draft.feast === undefined && !hasMonth(draft);
+
+const hasDay = (draft: Draft) => draft.day !== undefined || draft.dayText !== undefined;
+
+/** Takes over what a neighbour in the same range or list names and this date does not: "14-16 May 1962". */
+export function fillFrom(draft: Draft, source: Draft): void {
+  if (draft.ordinal && isLoneDay(draft) && isYearOnly(source) && source.year?.endsWith('XX')) {
+    draft.year = `${String((draft.day ?? 1) - 1).padStart(2, '0')}XX`;
+    delete draft.day;
+    return;
+  }
+  if (draft.year === undefined && source.year !== undefined) draft.year = source.year;
+  const bare = hasDay(draft) && !hasMonth(draft);
+  if (bare && source.month !== undefined) draft.month = source.month;
+}
+
+const isLoneDay = (draft: Draft) => draft.day !== undefined && !hasMonth(draft) && draft.year === undefined;
+
+const only = (text: string): Dated => ({ from: text, to: text });
+
+/** The day, month or year as EDTF with its marks. */
+function written(draft: Draft, year: string, mark: Mark): string {
+  const month = draft.monthText ?? (draft.month === undefined ? undefined : two(draft.month));
+  const day = draft.dayText ?? (draft.day === undefined ? undefined : two(draft.day));
+  const { yearMark, monthMark, dayMark } = draft;
+  if (yearMark === '' && monthMark === '' && dayMark === '') {
+    return `${[year, month, day].filter((part) => part !== undefined).join('-')}${mark}`;
+  }
+  const parts = [`${joinMarks(yearMark, mark)}${year}`];
+  if (month !== undefined) parts.push(`${joinMarks(monthMark, mark)}${month}`);
+  if (day !== undefined) parts.push(`${joinMarks(dayMark, mark)}${day}`);
+  return parts.join('-');
+}
+
+function checkDay(s: Scanner, draft: Draft, year: string): boolean {
+  const { month, day } = draft;
+  if (month === undefined || day === undefined) return true;
+  const isKnown = !year.includes('X');
+  // A leap year stands in for a year that is not known: 29 February may well be in the decade.
+  const length = daysInMonth(isKnown ? Number(year) : 2000, month);
+  if (day < 1 || day > length) {
+    const name = MONTHS[month - 1] ?? '';
+    const which = month === 2 && isKnown ? `${name} ${year}` : name;
+    fail(s, `${which} has ${length} days, so there is no ${day} ${name}${month === 2 ? ` ${year}` : ''}.`);
+    return false;
+  }
+  if (isKnown && draft.weekday !== undefined) {
+    const real = weekdayOf(Number(year), month, day);
+    if (real !== draft.weekday) {
+      const said = WEEKDAYS[draft.weekday] ?? '';
+      s.notes.push(`${day} ${MONTHS[month - 1] ?? ''} ${year} was a ${WEEKDAYS[real] ?? ''}, not a ${said}.`);
+    }
+  }
+  return true;
+}
+
+const WEEKDAYS = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'] as const;
+
+/** Makes EDTF of a draft; undefined, with the reason noted, where something is missing or impossible. */
+export function finish(s: Scanner, draft: Draft): Dated | undefined {
+  const { year, mark, fraction } = draft;
+  if (year === undefined) {
+    if (isEmpty(draft)) return fail(s, 'It names no date.');
+    return fail(s, 'It names no year.');
+  }
+  if (draft.feast) {
+    if (year.includes('X')) return fail(s, 'The day of a feast can only be found for a year that is known.');
+    const days = feastDays(draft.feast, Number(year), s.context.country);
+    if (typeof days === 'string') return fail(s, days);
+    return only(`${dayText(choose(s, 'feast', days))}${mark}`);
+  }
+  if (hasDay(draft) && !hasMonth(draft)) return fail(s, 'It names a day but no month.');
+  if (draft.season !== undefined && hasDay(draft)) return fail(s, 'It names a day of a season.');
+  if (fraction) {
+    const span = fractionSpan(draft, year, fraction);
+    if (!span) return fail(s, 'It names a part of something that has no such parts.');
+    const marked = fraction.rough ? joinMarks('~', mark) : mark;
+    if (fraction.rough && span.from !== span.to)
+      s.notes.push(`This is taken as ${displayDate(`${span.from}/${span.to}`)}.`);
+    return { from: `${span.from}${marked}`, to: `${span.to}${marked}` };
+  }
+  if (!checkDay(s, draft, year)) return undefined;
+  if (draft.season !== undefined) return only(`${year}-${draft.season}${mark}`);
+  // "Circa 1890s" may miss the decade at either end, so its first and last year bear the mark; "probably 1890s" is
+  // one decade that is doubted.
+  if ((mark === '~' || mark === '%') && year.includes('X') && !hasMonth(draft)) {
+    const digits = year.replace('-', '');
+    const ends = [digits.replaceAll('X', '0'), digits.replaceAll('X', '9')] as const;
+    return { from: `${ends[0]}${mark}`, to: `${ends[1]}${mark}` };
+  }
+  return only(written(draft, year, mark));
+}

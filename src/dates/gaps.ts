@@ -1,0 +1,65 @@
+import { firstYear, lastYear } from './bounds.ts';
+import { inclusiveDates } from './inclusive.ts';
+
+/**
+ * DACS 2.4.11 shows large gaps: `1827, 1952-1978`. A gap counts as large here where nothing is dated for 25 years or
+ * more and for at least a third of the whole span; so there are never more than two.
+ */
+const RULE = { leastYears: 25, leastOfSpan: 1 / 3 };
+
+interface Stretch {
+  parts: string[];
+  first: number;
+  last: number;
+}
+
+/** The parts by the stretches of years they cover; undefined where one of them has an open end. */
+function stretches(parts: readonly string[]): Stretch[] | undefined {
+  const dated: Stretch[] = [];
+  for (const part of parts) {
+    const [first, last] = [firstYear(part), lastYear(part)];
+    if (first === undefined || last === undefined) return undefined;
+    dated.push({ parts: [part], first, last });
+  }
+  dated.sort((one, other) => one.first - other.first);
+  const joined: Stretch[] = [];
+  for (const next of dated) {
+    const before = joined.at(-1);
+    if (!before || next.first - before.last - 1 < RULE.leastYears) join(joined, before, next);
+    else joined.push(next);
+  }
+  return joined;
+}
+
+function join(joined: Stretch[], before: Stretch | undefined, next: Stretch): void {
+  if (!before) joined.push(next);
+  else {
+    before.parts.push(...next.parts);
+    before.last = Math.max(before.last, next.last);
+  }
+}
+
+/** Joins stretches whose gap is short beside the whole. */
+function largeGapsOnly(all: readonly Stretch[]): Stretch[] {
+  const span = (all.at(-1)?.last ?? 0) - (all[0]?.first ?? 0) + 1;
+  const kept: Stretch[] = [];
+  for (const next of all) {
+    const before = kept.at(-1);
+    if (before && next.first - before.last - 1 < RULE.leastOfSpan * span) join(kept, before, next);
+    else kept.push(next);
+  }
+  return kept;
+}
+
+/**
+ * The inclusive dates of a whole with large gaps shown (DACS 2.4.11; the threshold stands at the top of this file):
+ * `{1827,1952..1978}`. Without such gaps, and where an end is open, the same as `inclusiveDates`.
+ */
+export function inclusiveDatesWithGaps(parts: Iterable<string>): string | undefined {
+  const different = [...new Set(parts)].filter((part) => inclusiveDates([part]) !== undefined);
+  const found = largeGapsOnly(stretches(different) ?? []);
+  if (found.length < 2) return inclusiveDates(different);
+  const members = found.map(({ parts: of }) => inclusiveDates(of)?.replace('/', '..') ?? '');
+  // A stretch that is itself a set (years apart, or one of several) is told by its outer ends.
+  return members.some((member) => /[[{]/.test(member)) ? inclusiveDates(different) : `{${members.join(',')}}`;
+}

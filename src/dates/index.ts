@@ -1,0 +1,12 @@
+export { bounds, decadeOf, firstYear, isWithin, lastYear, yearOf } from './bounds.ts';
+export { bulkDates } from './bulk.ts';
+export { displayDate, displayDates } from './display.ts';
+export { isEdtf } from './edtf.ts';
+export { inclusiveDatesWithGaps } from './gaps.ts';
+export { inclusiveDates } from './inclusive.ts';
+export { normalDate, w3cDate } from './normal.ts';
+export { compareDates, dateSortKey } from './order.ts';
+export { readDate } from './read.ts';
+export type { DateContext, DateReading } from './reading.ts';
+export type { Certainty, DatePart, DatePartRange, StructuredDate } from './structured.ts';
+export { structuredDate } from './structured.ts';

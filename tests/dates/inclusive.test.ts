@@ -1,0 +1,98 @@
+import { describe, expect, it } from 'vitest';
+import { bulkDates, inclusiveDates, inclusiveDatesWithGaps } from '../../src/dates/index.ts';
+
+describe('inclusive dates', () => {
+  it.each([
+    // DACS 2.4.7: from the earliest to the latest, in years where years part them.
+    [['1950-03-14', '1948', '1951-07'], '1948/1951'],
+    [['1950'], '1950'],
+    [['1950-03-14', '1950-03-14'], '1950-03-14'],
+    // DACS 2.4.13: months where all is in one year, days where all is in one month.
+    [['1975-03', '1975-08-02'], '1975-03/1975-08'],
+    [['1906-03-20', '1906-03-17'], '1906-03-17/1906-03-20'],
+    [['1975-03', '1975'], '1975'],
+    [['1975-21', '1975-10'], '1975-03/1975-10'],
+    // A decade at an end stays one; one that holds all the rest is the whole.
+    [['189X', '1903'], '189X/1903'],
+    [['1950', '195X', '1957-03'], '195X'],
+    // DACS 2.4.12: an approximate end makes the end approximate, unless something certain is as early.
+    [['1950~', '1960'], '1950~/1960'],
+    [['1950', '1960?'], '1950/1960?'],
+    [['1950~', '1950', '1960'], '1950/1960'],
+    [['1890~/1899~', '1903'], '1890~/1903'],
+    // Spans and sets count with their ends.
+    [['1950/1955', '1953/1958'], '1950/1958'],
+    [['[1892,1893]', '1890'], '1890/1893'],
+    [['{1827,1952..1978}', '1900'], '1827/1978'],
+    // Open ends are carried upward.
+    [['1962/..', '1950'], '1950/..'],
+    [['../1962', '1970'], '../1970'],
+    [['1962/', '1950'], '1950/'],
+    [['1962/', '1950/..'], '1950/..'],
+    [['../1950', '1962/..'], '../..'],
+    // Of what is only known to lie before or after something the limit is kept beside the rest.
+    [['[..1866]', '1880', '1890'], '{..1866,1880..1890}'],
+    [['[..1866]', '[..1850]'], '[..1866]'],
+    [['1880', '[1901..]'], '{1880,1901..}'],
+    [['[..1866]', '[1901..]'], '{..1866,1901..}'],
+    [['[..1866]', '1880/..'], '{..1866,1880..}'],
+    // What is no date is passed over.
+    [['1950', 'some day'], '1950'],
+    [['some day'], undefined],
+    [[], undefined],
+  ])('of %j are %s', (parts, whole) => {
+    expect(inclusiveDates(parts)).toBe(whole);
+  });
+});
+
+const times = (count: number, edtf: string) => Array.from({ length: count }, () => edtf);
+const years = (from: number, to: number) =>
+  Array.from({ length: to - from + 1 }, (_, index) => String(from + index));
+
+describe('bulk dates (DACS 2.4.10)', () => {
+  it('are the years into which most things fall', () => {
+    // The standard's own example: 1785-1960, bulk 1916-1958.
+    expect(bulkDates(['1785', ...years(1916, 1958), '1960'])).toBe('1916/1958');
+    expect(bulkDates(['1785', ...times(3, '1916'), ...times(4, '1958'), '1960', '1917', '1930'])).toBe(
+      '1916/1958',
+    );
+  });
+
+  it('leave out thin years on either side', () => {
+    expect(bulkDates([...years(1900, 1960), ...years(1921, 1930).flatMap((year) => times(50, year))])).toBe(
+      '1921/1930',
+    );
+  });
+
+  it.each([
+    ['fewer than ten things', ['1785', ...times(8, '1916')]],
+    ['a span of under twenty years', ['1950', ...times(20, '1951'), '1968']],
+    ['an even spread', years(1900, 1960)],
+    ['no dates at all', []],
+  ])('are not told for %s', (_case, parts) => {
+    expect(bulkDates(parts)).toBeUndefined();
+  });
+
+  it('may be one year, and leave out what has an open end', () => {
+    expect(bulkDates([...times(20, '1916'), '1950', '1962/..'])).toBe('1916');
+  });
+});
+
+describe('inclusive dates with gaps (DACS 2.4.11)', () => {
+  it('show a large gap', () => {
+    expect(inclusiveDatesWithGaps(['1827', '1952', '1978', '1960'])).toBe('{1827,1952..1978}');
+    expect(inclusiveDatesWithGaps(['1827', '1890~', '1900', '1960'])).toBe('{1827,1890~..1900,1960}');
+  });
+
+  it.each([
+    ['a short gap', ['1930', '1952', '1970'], '1930/1970'],
+    [
+      'a gap that is short beside the whole',
+      [...years(1800, 1850), '1880', ...years(1881, 1950)],
+      '1800/1950',
+    ],
+    ['an open end', ['1827', '1952/..'], '1827/..'],
+  ])('do not show %s', (_case, parts, whole) => {
+    expect(inclusiveDatesWithGaps(parts)).toBe(whole);
+  });
+});

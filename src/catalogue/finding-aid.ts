@@ -1,0 +1,65 @@
+import { z } from 'zod';
+import { agent } from './agent.ts';
+import { component, languageUse, repository } from './component.ts';
+import { line, prose } from './text.ts';
+
+const DAY_OR_INSTANT = /^(\d{4})(?:-(\d\d)(?:-(\d\d)(?:T\d\d:\d\d:\d\d(?:Z|[+-]\d\d:\d\d))?)?)?$/;
+
+/** Whether a text is a year, month, day or instant that exists, in the years that EAD3 allows here. */
+function isDayOrInstant(text: string): boolean {
+  const [, year, month = '01', day = '01'] = DAY_OR_INSTANT.exec(text) ?? [];
+  if (year === undefined || year < '1900' || year > '2098' || Number.isNaN(Date.parse(text))) return false;
+  return new Date(`${year}-${month}-${day}`).toISOString().startsWith(`${year}-${month}-${day}`);
+}
+
+const dayOrInstant = z
+  .string()
+  .refine(isDayOrInstant, 'must be a year, month, day or instant as in ISO 8601, such as 2026-05-14');
+
+/** One event in the life of the description: ISAD(G) 3.7.3. */
+const maintenanceEvent = z.strictObject({
+  type: z.enum(['created', 'revised', 'derived', 'updated', 'unknown']),
+  date: dayOrInstant,
+  agent: line,
+  agentType: z.enum(['human', 'machine']),
+  description: prose.optional(),
+});
+
+/** The control of the description: ISAD(G) 3.7, DACS 8. */
+export const control = z.strictObject({
+  recordId: line,
+  title: line.describe('Of the finding aid, not of the collection'),
+  subtitle: line.optional(),
+  author: line.optional(),
+  edition: line.optional(),
+  publisher: line.optional(),
+  publisherAddress: z.array(line).optional(),
+  publicationDate: line.optional(),
+  maintenanceStatus: z.enum(['new', 'revised', 'derived']).default('new'),
+  publicationStatus: z.enum(['inprocess', 'approved', 'published']).default('inprocess'),
+  maintenanceAgency: repository,
+  languages: z.array(languageUse).min(1).describe('Of the description; the first is its main language'),
+  conventions: z
+    .array(z.strictObject({ abbreviation: line.optional(), citation: line }))
+    .min(1)
+    .describe('ISAD(G) 3.7.2, DACS 8.1.4'),
+  rights: z
+    .array(z.strictObject({ citation: line, address: line.optional(), statement: prose.optional() }))
+    .default([])
+    .describe('Rights in the description itself: DACS 8.2'),
+  sources: z.array(line).default([]).describe('Sources used for the description: DACS 8.1.2'),
+  history: z.array(maintenanceEvent).min(1),
+});
+
+/** The hub: what every reader makes and every writer takes. */
+export const findingAid = z.strictObject({
+  format: z.literal('kinfonds finding aid'),
+  version: z.literal(1),
+  control,
+  people: z.array(agent).default([]),
+  collection: component,
+});
+
+export type Control = z.infer<typeof control>;
+export type MaintenanceEvent = z.infer<typeof maintenanceEvent>;
+export type FindingAid = z.infer<typeof findingAid>;

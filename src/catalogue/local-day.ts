@@ -1,0 +1,6 @@
+/** The day it is here and now, as YYYY-MM-DD. */
+export function localDay(): string {
+  const now = new Date();
+  const two = (n: number) => String(n).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+}

@@ -1,0 +1,125 @@
+import { z } from 'zod';
+import { agentType } from './agent.ts';
+import { repository } from './component.ts';
+import { line, prose } from './text.ts';
+
+/** By what things can be put into groups. */
+export const groupKey = z.enum([
+  'kind',
+  'person',
+  'place',
+  'occasion',
+  'decade',
+  'year',
+  'language',
+  'series',
+]);
+/** By what things can be put in order. */
+export const orderKey = z.enum(['date', 'title', 'number', 'kind', 'person', 'place', 'occasion', 'list']);
+/** By what the things of a group can be put into folders; `group` is one folder for the group. */
+export const folderKey = z.enum(['year', 'decade', 'occasion', 'person', 'folder', 'group']);
+
+const dateText = z.union([line, z.number().transform(String)]);
+
+const year = z.number().int().min(0).max(2999);
+
+/** A person, family or organisation as `collection.yaml` names it. */
+const personSettings = z.strictObject({
+  name: line.describe('As the list writes it'),
+  type: agentType.default('person'),
+  heading: line.optional().describe('The form for headings; made from the name and the dates if not given'),
+  also: z.array(line).default([]).describe('Other ways in which the list writes the name'),
+  born: dateText.optional(),
+  died: dateText.optional(),
+  history: prose.optional(),
+  source: line.optional(),
+  identifier: line.optional(),
+});
+
+const conditions = z.union([
+  prose.transform((statement): { statement: string; until?: string | undefined } => ({ statement })),
+  z.strictObject({ statement: prose, until: dateText.optional() }),
+]);
+
+/** How to sort: broad groups, the order within, and folders. */
+export const sortSettings = z.strictObject({
+  groups: z.array(groupKey).min(1).default(['kind']),
+  order: z.array(orderKey).min(1).default(['date', 'title']),
+  folders: folderKey.default('year'),
+});
+
+/** What can be said of one group, under the title it is given. */
+const groupSettings = z.strictObject({
+  title: line.optional().describe('A title of your own for the group'),
+  scope: prose.optional(),
+  arrangement: prose.optional(),
+  history: prose.optional(),
+  access: conditions.optional(),
+});
+
+/** `collection.yaml`: the collection as a whole, in plain words. */
+export const settings = z.strictObject({
+  title: line,
+  prefix: z
+    .string()
+    .regex(/^[\p{L}\p{N}][\p{L}\p{N} ._-]*$/u, 'must be letters and digits, such as QF')
+    .describe('What every reference code begins with'),
+  separator: z
+    .string()
+    .regex(/^[/.:_-]$/, 'must be one of / . : - _')
+    .default('/'),
+  creators: z.array(line).default([]),
+  dates: dateText.optional().describe('Worked out from the list if not given'),
+  repository,
+  dateOrder: z
+    .enum(['day-month', 'month-day'])
+    .optional()
+    .describe('How a date in figures is meant: 5/6/1962 is 5 June, or May 6'),
+  earliestYear: year.optional().describe('Before it, no date of the list is to be expected'),
+  latestYear: year.optional().describe('After it, no date of the list is to be expected'),
+  language: line.default('eng').describe('In which the description is written'),
+  languages: z.array(line).default([]).describe('Of the material; those of the list are added'),
+  abstract: prose.optional(),
+  history: prose.optional(),
+  custody: prose.optional(),
+  acquisition: prose.optional(),
+  scope: prose.optional(),
+  appraisal: prose.optional(),
+  accruals: prose.optional(),
+  arrangement: prose.optional(),
+  access: conditions.optional(),
+  use: prose.optional(),
+  legalStatus: prose.optional(),
+  physical: prose.optional(),
+  technical: prose.optional(),
+  findingAids: prose.optional(),
+  originals: prose.optional(),
+  copies: prose.optional(),
+  related: prose.optional(),
+  separated: prose.optional(),
+  publications: prose.optional(),
+  citation: prose.optional(),
+  processing: prose.optional(),
+  notes: z.array(prose).default([]),
+  subjects: z.array(line).default([]),
+  author: line.optional().describe('Who wrote the description'),
+  described: dateText
+    .optional()
+    .describe('When the description was made, as 2026 or 2026-05-14; today if not given'),
+  sources: z.array(line).default([]),
+  rights: line.optional().describe('Rights in the description itself, such as CC0 1.0 Universal'),
+  rightsAddress: line.optional(),
+  people: z.array(personSettings).default([]),
+  sort: sortSettings.prefault({}),
+  groups: z
+    .record(line, groupSettings)
+    .default({})
+    .describe('What to say of single groups, under their titles'),
+});
+
+export type GroupKey = z.infer<typeof groupKey>;
+export type OrderKey = z.infer<typeof orderKey>;
+export type FolderKey = z.infer<typeof folderKey>;
+export type SortSettings = z.infer<typeof sortSettings>;
+export type PersonSettings = z.infer<typeof personSettings>;
+export type Settings = z.infer<typeof settings>;

@@ -1,0 +1,39 @@
+import { z } from 'zod';
+
+// XML 1.0 (Fifth Edition), section 2.2, production [2] Char. With the u flag a surrogate matches only where it
+// stands alone, and then it is no character at all.
+const FORBIDDEN = /[\u0000-\u0008\u000B\u000C\u000E-\u001F\uD800-\uDFFF\uFFFE\uFFFF]/u;
+
+/**
+ * The first character of a text that XML 1.0 cannot hold in any form, not even as a reference.
+ * @returns its position (in UTF-16 units) and its code point, or undefined where the text is clean
+ */
+export function forbiddenCharacter(text: string): { at: number; codePoint: number } | undefined {
+  const at = text.search(FORBIDDEN);
+  return at < 0 ? undefined : { at, codePoint: text.charCodeAt(at) };
+}
+
+const clean = (text: string) => forbiddenCharacter(text) === undefined;
+const notBlank = (text: string) => text.trim() !== '';
+const FORBIDDEN_MESSAGE =
+  'holds a character that no XML document can hold (a control character, for instance)';
+
+/** A text without a line break that means anything: a title, a name, a number. Never blank. */
+export const line = z.string().refine(notBlank, 'must not be blank').refine(clean, FORBIDDEN_MESSAGE);
+
+/** Running text; paragraphs are parted by an empty line. Never blank. */
+export const prose = line;
+
+/** Short identifier, fit for an `xml:id` (an NCName of plain letters, digits, `-`, `_`, `.`). */
+export const id = z
+  .string()
+  .regex(/^[A-Za-z_][A-Za-z0-9_.-]*$/, 'must begin with a letter and hold only letters, digits, - _ and .');
+
+/** The paragraphs of a running text, blank ones left out. */
+export function paragraphs(text: string): string[] {
+  if (!text.includes('\n')) return text.trim() === '' ? [] : [text.trim()];
+  return text
+    .split(/\r?\n[ \t]*(?:\r?\n[ \t]*)+/)
+    .map((paragraph) => paragraph.trim())
+    .filter((paragraph) => paragraph !== '');
+}

@@ -1,0 +1,62 @@
+import type { DateReading } from '../dates/index.ts';
+
+/** One row of the list: a thing, or a bundle of like things. Every text is trimmed and never blank. */
+export interface Thing {
+  /** Row in the list as a spreadsheet counts it, the headings being row 1. */
+  row: number;
+  number?: string;
+  title: string;
+  /** What the date column holds, to the letter, and how it was read; undefined where it is blank. */
+  date?: { written: string; reading: DateReading };
+  kind?: string;
+  people: readonly string[];
+  creators: readonly string[];
+  places: readonly string[];
+  occasion?: string;
+  description?: string;
+  /** How many things the row stands for; undefined where the list does not say. */
+  quantity?: number;
+  /** Whether that number is a guess ("about 40"). */
+  quantityApproximate?: boolean;
+  size?: string;
+  condition?: string;
+  access?: string;
+  /** When the restriction in `access` ends. */
+  until?: { written: string; reading: DateReading };
+  note?: string;
+  /** Paths of digital copies below the catalogue folder, with forward slashes. */
+  copies: readonly string[];
+  series?: string;
+  folder?: string;
+  /** Box in which the thing lies now, where the list has such a column. */
+  box?: string;
+  languages: readonly string[];
+  /** Cells of columns the program does not know, under their headings as written. */
+  extra: readonly { heading: string; text: string }[];
+}
+
+/** The columns of the list that have a meaning, by their proper headings. */
+export const COLUMNS = [
+  'number',
+  'title',
+  'date',
+  'kind',
+  'people',
+  'place',
+  'occasion',
+  'description',
+  'quantity',
+  'size',
+  'condition',
+  'access',
+  'until',
+  'note',
+  'copy',
+  'series',
+  'folder',
+  'box',
+  'language',
+  'creator',
+] as const;
+
+export type Column = (typeof COLUMNS)[number];

@@ -1,0 +1,24 @@
+/** A child of an element: an element or a text. */
+export type XmlNode = XmlElement | string;
+
+/**
+ * An element of an XML tree that is still to be written. Namespaces are attributes like any other (`xmlns`).
+ * The children are an array, or any other iterable that is pulled only when its turn to be written comes, so that
+ * a hundred thousand components need not be in memory at once. Such a lazy list holds elements only.
+ */
+export interface XmlElement {
+  name: string;
+  /** Attributes in the order in which they are written; those that are undefined are left out. */
+  attributes: Readonly<Record<string, string | undefined>>;
+  children: Iterable<XmlNode>;
+}
+
+/** Makes an element; a plain string as `children` is its text: `element('part', {}, 'Quill, Ada')`. */
+export function element(
+  name: string,
+  attributes: Readonly<Record<string, string | undefined>>,
+  children: Iterable<XmlNode> | string = [],
+): XmlElement {
+  // A string is itself an iterable, of its characters: it becomes a list of one text here, once and for all.
+  return { name, attributes, children: typeof children === 'string' ? [children] : children };
+}

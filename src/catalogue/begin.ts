@@ -1,0 +1,104 @@
+import { mkdir, readdir, rmdir } from 'node:fs/promises';
+import { join } from 'node:path';
+import { type Start, settingsTemplate } from './begin-template.ts';
+import { CatalogueError, type Finding } from './finding.ts';
+import { LIST_FILE, SETTINGS_FILE } from './load-findings.ts';
+import { sayIssues } from './say-issue.ts';
+import { settings } from './settings.ts';
+import { COLUMNS } from './thing.ts';
+import { writeTrouble } from './write-trouble.ts';
+import { writeWhole } from './write-whole.ts';
+
+// With a byte order mark, by which spreadsheet programs know that letters beyond English are in UTF-8.
+const LIST = `\uFEFF${COLUMNS.join(',')}\r\n`;
+const SMALL_WORDS = new Set([
+  'a',
+  'an',
+  'and',
+  'at',
+  'by',
+  'for',
+  'from',
+  'in',
+  'of',
+  'on',
+  'the',
+  'to',
+  'with',
+]);
+
+/**
+ * Makes a catalogue folder with a collection.yaml that explains itself and a list.csv of headings. A list that is
+ * there already is left as it is.
+ * @returns the paths of the files made
+ * @throws CatalogueError, with nothing changed, where there is a collection.yaml already, where an option cannot be
+ * used, or where the files cannot be written
+ */
+export async function beginCatalogue(folder: string, start: Start = {}): Promise<string[]> {
+  const prefix = start.prefix ?? (start.title === undefined ? undefined : initials(start.title));
+  const filled: Start = { ...start, ...(prefix === undefined ? {} : { prefix }) };
+  const troubles = optionTroubles(filled);
+  if (troubles.length > 0) throw new CatalogueError(troubles);
+
+  const made = await makeFolder(folder);
+  try {
+    const there = await readdir(folder);
+    if (there.includes(SETTINGS_FILE)) throw new CatalogueError([already(folder, there)]);
+    const list = there.some((name) => /^list\.(csv|tsv|txt|xlsx?|ods)$/i.test(name));
+    // The list first: without a collection.yaml the folder is no catalogue yet, and this can be run again.
+    const files: [string, string][] = list ? [] : [[join(folder, LIST_FILE), LIST]];
+    files.push([join(folder, SETTINGS_FILE), settingsTemplate(filled)]);
+    for (const [path, content] of files) await writeWhole(path, content);
+    return files.map(([path]) => path).reverse();
+  } catch (error) {
+    if (made !== undefined) await rmdir(made).catch(() => {});
+    throw writeTrouble(join(folder, SETTINGS_FILE), error);
+  }
+}
+
+/** The first letters of the words of a title, small words left out, four at most: QFP for Quill family papers. */
+function initials(title: string): string | undefined {
+  const words = title.match(/[\p{L}\p{N}]+/gu)?.filter((word) => !SMALL_WORDS.has(word.toLowerCase())) ?? [];
+  const letters = words.map((word) => [...word][0]?.toUpperCase() ?? '');
+  return letters.length === 0 ? undefined : letters.slice(0, 4).join('');
+}
+
+function optionTroubles({ title, prefix, repository }: Start): Finding[] {
+  const fields = settings.pick({ title: true, prefix: true, repository: true }).partial();
+  const given = {
+    ...(title === undefined ? {} : { title }),
+    ...(prefix === undefined ? {} : { prefix }),
+    ...(repository === undefined ? {} : { repository: { name: repository } }),
+  };
+  const parsed = fields.safeParse(given);
+  if (parsed.success) return [];
+  return sayIssues(parsed.error.issues, fields, given).map(
+    ({ path: _, ...issue }): Finding => ({ rule: 'begin.option', weight: 'must', place: {}, ...issue }),
+  );
+}
+
+/** @returns the folder where it was made now, undefined where it was there */
+async function makeFolder(folder: string): Promise<string | undefined> {
+  try {
+    return await mkdir(folder, { recursive: true });
+  } catch (error) {
+    const { code } = error as NodeJS.ErrnoException;
+    if (code !== 'EEXIST' && code !== 'ENOTDIR') throw writeTrouble(join(folder, SETTINGS_FILE), error);
+    const found = 'A file stands where the folder is to be.';
+    const advice = 'Choose another name for the folder, or move the file.';
+    throw new CatalogueError([
+      { rule: 'begin.file', weight: 'must', place: { file: folder }, found, advice },
+    ]);
+  }
+}
+
+function already(folder: string, there: readonly string[]): Finding {
+  const names = [SETTINGS_FILE, LIST_FILE].filter((name) => there.includes(name)).join(' and ');
+  return {
+    rule: 'begin.already',
+    weight: 'must',
+    place: { file: folder },
+    found: `There is a catalogue here already: it has ${names}. Nothing was changed.`,
+    advice: 'Begin the new one in another folder, or go on with this one: kinfonds arrange.',
+  };
+}

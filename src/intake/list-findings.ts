@@ -1,0 +1,100 @@
+import type { Finding } from '../catalogue/finding.ts';
+import type { Column, Thing } from '../catalogue/thing.ts';
+
+/** A cell for a message: on one line and not too long. */
+function shown(cell: string): string {
+  const line = cell.replace(/\s+/g, ' ').trim();
+  return `“${line.length > 60 ? `${line.slice(0, 57).trimEnd()}…` : line}”`;
+}
+
+export function noTitle(file: string, row: number, others: readonly string[]): Finding {
+  return {
+    rule: 'list.no-title',
+    weight: 'must',
+    place: { file, row, column: 'title' },
+    found: `The row has no title; it holds ${others.slice(0, 3).map(shown).join(', ')}${others.length > 3 ? ', …' : ''}.`,
+    advice: 'Say in a few words what the thing is, or empty the whole row.',
+  };
+}
+
+export function numbersOnly(file: string, rows: readonly number[]): Finding {
+  const [first = 0] = rows;
+  const found =
+    rows.length === 1
+      ? 'The row holds a number and nothing else, so it was left out.'
+      : `This row and ${rows.length === 2 ? '' : `${rows.length - 1} more, the last of them `}row ${rows.at(-1)} hold a number and nothing else, so they were left out.`;
+  return { rule: 'list.number-only', weight: 'consider', place: { file, row: first }, found };
+}
+
+export function sameNumber(file: string, number: string, rows: readonly number[]): Finding {
+  const [first = 0, ...others] = rows;
+  const again = others.length === 1 ? `row ${others[0]}` : `rows ${others.join(', ')}`;
+  return {
+    rule: 'list.number-twice',
+    weight: 'must',
+    place: { file, row: first, column: 'number' },
+    found: `The number ${shown(number)} is given to more than one thing: in row ${first} and again in ${again}.`,
+    advice: 'Give each thing a number of its own, or leave the numbers out.',
+  };
+}
+
+export function noQuantity(file: string, row: number, written: string): Finding {
+  return {
+    rule: 'list.quantity-unreadable',
+    weight: 'should',
+    place: { file, row, column: 'quantity' },
+    found: `${shown(written)} is no number of things; it is kept in the notes, and the thing is counted as if nothing were said.`,
+    advice: 'Write a whole number, such as 12, or about 40 where it is a guess.',
+  };
+}
+
+export function badCopy(file: string, row: number, trouble: string): Finding {
+  return {
+    rule: 'list.copy-outside',
+    weight: 'must',
+    place: { file, row, column: 'copy' },
+    found: trouble,
+    advice: 'Put the file into the catalogue folder and write its path from there, such as copies/ferry.jpg.',
+  };
+}
+
+export function tooLong(file: string, row: number, columns: number, beyond: Thing['extra']): Finding {
+  return {
+    rule: 'list.row-too-long',
+    weight: 'should',
+    place: { file, row },
+    found: `The row has cells beyond the last heading (there are ${columns} headings), beginning with ${shown(beyond[0]?.text ?? '')}; they are kept in the notes.`,
+    advice: 'A cell that holds the separator itself, such as a comma, must stand between quotation marks.',
+  };
+}
+
+export function perhapsTwo(file: string, column: Column, row: number, name: string, rows: number): Finding {
+  return {
+    rule: 'list.names-joined',
+    weight: 'consider',
+    place: { file, row, column },
+    found: `${shown(name)} was read as one name${rows > 1 ? `; ${rows - 1} more such ${rows > 2 ? 'names follow' : 'name follows'} in this column` : ''}.`,
+    advice:
+      'If these are two people, part them with a semicolon and write each name out: Ada Quill; Nils Quill.',
+  };
+}
+
+export function noThings(file: string, row: number): Finding {
+  return {
+    rule: 'list.no-things',
+    weight: 'must',
+    place: { file, row },
+    found: 'The list has headings and no things yet.',
+    advice: 'Write one thing in each row below them; only its title must be there.',
+  };
+}
+
+export function noHeading(file: string, headingRow: number, column: string, row: number): Finding {
+  return {
+    rule: 'list.heading-blank',
+    weight: 'should',
+    place: { file, row: headingRow },
+    found: `${column} has no heading, but cells are filled below it, the first in row ${row}.`,
+    advice: 'They are kept in the notes; write a heading over them to say what they are.',
+  };
+}

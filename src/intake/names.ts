@@ -1,0 +1,36 @@
+const NONE: readonly string[] = [];
+
+/** The parts of a cell that holds several: parted by semicolons or line breaks. Blank parts do not count. */
+export function splitCell(cell: string): readonly string[] {
+  if (cell === '') return NONE;
+  if (!cell.includes(';') && !cell.includes('\n')) return [cell];
+  const parts = cell
+    .split(/[;\n]/)
+    .map((part) => part.trim())
+    .filter((part) => part !== '');
+  return [...new Set(parts)];
+}
+
+const JOINED = /\s(?:and|&|\+)\s/i;
+
+/** Whether a name may be two: `Ada & Nils Quill`. */
+export function maybeTwo(name: string): boolean {
+  return JOINED.test(name);
+}
+
+/**
+ * The people in one cell. Names hold commas (Quill, Ada) and the like of `&` (Quill & Sons), so these part names only
+ * where every part is a name that `collection.yaml` knows.
+ * @param known the known names in small letters
+ */
+export function splitNames(cell: string, known: ReadonlySet<string>): readonly string[] {
+  const parts = splitCell(cell);
+  if (known.size === 0) return parts;
+  return parts.flatMap((part) => {
+    if (known.has(part.toLowerCase())) return [part];
+    const names = part.split(/\s*,\s+(?:and\s+|&\s+)?|\s+(?:and|&)\s+/iu);
+    const all =
+      names.length > 1 && names.every((name) => name.includes(' ') && known.has(name.toLowerCase()));
+    return all ? names : [part];
+  });
+}

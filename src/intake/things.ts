@@ -1,0 +1,174 @@
+import type { Finding } from '../catalogue/finding.ts';
+import { once } from '../catalogue/once.ts';
+import { COLUMNS, type Column, type Thing } from '../catalogue/thing.ts';
+import type { DateContext } from '../dates/index.ts';
+import { accessReader } from './access.ts';
+import { type Layout, nameByLetters } from './columns.ts';
+import { readCopyPath } from './copy-path.ts';
+import type { Table } from './csv.ts';
+import type { Row } from './csv-rows.ts';
+import { dateFindings, dateReader } from './dates.ts';
+import {
+  badCopy,
+  noHeading,
+  noQuantity,
+  noTitle,
+  numbersOnly,
+  perhapsTwo,
+  tooLong,
+} from './list-findings.ts';
+import { maybeTwo, splitCell, splitNames } from './names.ts';
+import { readQuantity } from './quantity.ts';
+
+/** What collection.yaml says that helps to read the list. */
+export interface Known {
+  /** The names of people; they help to part several in one cell. */
+  names?: readonly string[];
+  dates?: DateContext;
+}
+
+type Extra = Thing['extra'][number];
+
+const NO_EXTRA: readonly Extra[] = [];
+const NO_COPIES: readonly string[] = [];
+
+/** Makes a thing of every row of the list, and says what was found in doing so. */
+export function readThings(
+  { headings, headingRow, rows }: Table,
+  layout: Layout,
+  file: string,
+  { names: knownNames = [], dates = {} }: Known,
+): { things: Thing[]; findings: Finding[] } {
+  const findings: Finding[] = [];
+  const known = new Set(knownNames.map((name) => name.toLowerCase()));
+  // One reading and one string for all cells that hold the same: most columns repeat a few words.
+  const people = once((cell: string) => splitNames(cell, known));
+  const several = once(splitCell);
+  const share = once((text: string) => text);
+  const quantity = once(readQuantity);
+  const { today: _, ...ahead } = dates;
+  // A thing cannot be from tomorrow, but a restriction ends there.
+  const readers = { date: dateReader(dates), until: dateReader(ahead) };
+  const joined = new Map<Column, { row: number; name: string; rows: number }>();
+  const onlyNumber: number[] = [];
+  const told = new Set<number>();
+
+  const at = Object.fromEntries(COLUMNS.map((column) => [column, layout.at.get(column) ?? -1])) as Record<
+    Column,
+    number
+  >;
+  const access = once(accessReader(headings[at.access] ?? ''));
+
+  const things: Thing[] = [];
+  for (const row of rows) {
+    const thing = read(row);
+    if (thing !== undefined) things.push(thing);
+  }
+  for (const [column, { row, name, rows }] of joined)
+    findings.push(perhapsTwo(file, column, row, name, rows));
+  if (onlyNumber.length > 0) findings.push(numbersOnly(file, onlyNumber));
+  return { things, findings };
+
+  function read({ row, cells }: Row): Thing | undefined {
+    const title = onOneLine(text(cells, at.title));
+    const number = onOneLine(text(cells, at.number));
+    if (title === '') {
+      const others = cells.filter((cell, index) => index !== at.number && cell.trim() !== '');
+      if (others.length === 0) onlyNumber.push(row);
+      else findings.push(noTitle(file, row, others));
+      return undefined;
+    }
+    const extra = extras(row, cells);
+    const thing: Thing = {
+      row,
+      title,
+      people: names(row, cells, 'people'),
+      creators: names(row, cells, 'creator'),
+      places: several(text(cells, at.place)),
+      copies: copies(row, cells),
+      languages: several(text(cells, at.language)),
+      extra: NO_EXTRA,
+    };
+    if (number !== '') thing.number = number;
+    for (const column of ['kind', 'occasion', 'size', 'series', 'folder', 'box'] as const) {
+      const cell = onOneLine(text(cells, at[column]));
+      if (cell !== '') thing[column] = share(cell);
+    }
+    for (const column of ['description', 'note'] as const) {
+      const cell = text(cells, at[column]);
+      if (cell !== '') thing[column] = cell;
+    }
+    const condition = text(cells, at.condition);
+    if (condition !== '') thing.condition = share(condition);
+    const conditions = access(text(cells, at.access));
+    if (conditions !== undefined) thing.access = conditions;
+    for (const column of ['date', 'until'] as const) {
+      const cell = onOneLine(text(cells, at[column]));
+      if (cell === '') continue;
+      thing[column] = readers[column](cell);
+      findings.push(...dateFindings(thing[column], column, file, row));
+    }
+    const count = text(cells, at.quantity);
+    if (count !== '') {
+      const counted = quantity(count);
+      if (counted === undefined) {
+        findings.push(noQuantity(file, row, count));
+        extra.push({ heading: headings[at.quantity] ?? 'quantity', text: count });
+      } else {
+        thing.quantity = counted.quantity;
+        if (counted.approximate) thing.quantityApproximate = true;
+      }
+    }
+    if (extra.length > 0) thing.extra = extra;
+    return thing;
+  }
+
+  function names(row: number, cells: readonly string[], column: 'people' | 'creator'): readonly string[] {
+    const found = people(text(cells, at[column]));
+    for (const name of found) {
+      if (!maybeTwo(name) || known.has(name.toLowerCase())) continue;
+      const before = joined.get(column);
+      if (before === undefined) joined.set(column, { row, name, rows: 1 });
+      else before.rows++;
+    }
+    return found;
+  }
+
+  function copies(row: number, cells: readonly string[]): readonly string[] {
+    const cell = text(cells, at.copy);
+    if (cell === '') return NO_COPIES;
+    return splitCell(cell).flatMap((written) => {
+      const copy = readCopyPath(written);
+      if ('path' in copy) return [copy.path];
+      findings.push(badCopy(file, row, copy.trouble));
+      return [];
+    });
+  }
+
+  function extras(row: number, cells: readonly string[]): Extra[] {
+    const extra: Extra[] = [];
+    for (const { index, heading, made } of layout.extra) {
+      const cell = text(cells, index);
+      if (cell === '') continue;
+      extra.push({ heading, text: cell });
+      if (made && !told.has(index)) findings.push(noHeading(file, headingRow, heading, row));
+      if (made) told.add(index);
+    }
+    const inside = extra.length;
+    for (let index = headings.length; index < cells.length; index++) {
+      const cell = text(cells, index);
+      if (cell !== '') extra.push({ heading: nameByLetters(index), text: cell });
+    }
+    if (extra.length > inside) findings.push(tooLong(file, row, headings.length, extra.slice(inside)));
+    return extra;
+  }
+}
+
+function text(cells: readonly string[], index: number): string {
+  return (cells[index] ?? '').trim();
+}
+
+/** A title, a name, a number or a date has no lines; a break in its cell is only there to fit the column. */
+function onOneLine(text: string): string {
+  return text.includes('\n') ? text.replace(/\s*\n\s*/g, ' ') : text;
+}

@@ -1,0 +1,129 @@
+import type { Component, Extent, LanguageUse } from '../catalogue/component.ts';
+import { languageUse } from '../catalogue/languages.ts';
+import type { Settings } from '../catalogue/settings.ts';
+import type { Thing } from '../catalogue/thing.ts';
+import { readDate } from '../dates/index.ts';
+import { accessFromSettings } from './access.ts';
+import type { Agents } from './agents.ts';
+import { nothing } from './describe.ts';
+import { countByKind } from './extents.ts';
+import { codesFor } from './reference-codes.ts';
+import { arrangementFrom, scopeFromList, UNSTATED_ACCESS, UNSTATED_LANGUAGE } from './stand-ins.ts';
+import { datesOf, datesOfThings } from './statements-of-date.ts';
+
+type Described = Omit<Component, 'children' | 'id' | 'level' | 'title' | keyof ReturnType<typeof nothing>>;
+
+/** Which running text of `collection.yaml` goes to which element of the description. */
+const TEXTS = {
+  abstract: 'abstract',
+  history: 'biographicalHistory',
+  custody: 'custodialHistory',
+  acquisition: 'acquisition',
+  scope: 'scopeAndContent',
+  appraisal: 'appraisal',
+  accruals: 'accruals',
+  arrangement: 'arrangement',
+  use: 'useConditions',
+  legalStatus: 'legalStatus',
+  physical: 'physicalCharacteristics',
+  technical: 'technicalRequirements',
+  findingAids: 'otherFindingAids',
+  originals: 'originals',
+  copies: 'copies',
+  related: 'relatedMaterial',
+  separated: 'separatedMaterial',
+  publications: 'publications',
+  citation: 'preferredCitation',
+  processing: 'processing',
+} as const satisfies Partial<Record<keyof Settings, keyof Described>>;
+
+/** The description of the collection as a whole: DACS chapter 1, the top of a multilevel description. */
+export function describeCollection(
+  settings: Settings,
+  things: readonly Thing[],
+  children: Component[],
+  agents: Agents,
+): Component {
+  const { dates: given } = settings;
+  const creators = settings.creators.map((name) => agents.idOf(name)).filter((id) => id !== undefined);
+  return {
+    ...codesFor(settings).top,
+    level: 'collection',
+    title: settings.title,
+    ...nothing(),
+    dates:
+      given === undefined ? datesOfThings(things) : datesOf({ written: given, reading: readDate(given) }),
+    extents: extentsOfCollection(things, children),
+    creators: creators.map((agent) => ({ agent })),
+    repository: settings.repository,
+    languages: languagesOf(settings.languages, things),
+    scopeAndContent: scopeFromList(things),
+    arrangement: arrangementFrom(settings.sort, children.length),
+    ...textsOf(settings),
+    accessConditions: accessFromSettings(settings.access ?? { statement: UNSTATED_ACCESS }),
+    generalNotes: settings.notes.map((text) => ({ text })),
+    people: settings.people
+      .map(({ name }) => agents.idOf(name))
+      .filter((id) => id !== undefined && !creators.includes(id))
+      .map((agent) => ({ agent: agent ?? '' })),
+    accessPoints: [
+      ...settings.subjects.map((term) => ({ type: 'subject' as const, term })),
+      ...genresOf(things).map((term) => ({ type: 'genre' as const, term })),
+    ],
+    children,
+  };
+}
+
+function textsOf(settings: Settings): Described {
+  const found: Described = {};
+  for (const [from, to] of Object.entries(TEXTS) as [
+    keyof typeof TEXTS,
+    (typeof TEXTS)[keyof typeof TEXTS],
+  ][]) {
+    const text = settings[from];
+    if (text !== undefined) found[to] = text.trim();
+  }
+  return found;
+}
+
+// DACS 2.5.4: numeric quantity and unit; the number of things and of folders, until the shelf is measured.
+function extentsOfCollection(things: readonly Thing[], children: readonly Component[]): Extent[] {
+  const counts = countByKind(things);
+  const items = counts.reduce((sum, { number }) => sum + number, 0);
+  const folders = foldersIn(children);
+  return [
+    {
+      type: 'materialtype',
+      coverage: 'whole',
+      quantity: items,
+      unit: items === 1 ? 'item' : 'items',
+      ...(counts.some(({ approximate }) => approximate) && { approximate: true }),
+    },
+    { type: 'carrier', coverage: 'whole', quantity: folders, unit: folders === 1 ? 'folder' : 'folders' },
+  ];
+}
+
+function foldersIn(components: readonly Component[]): number {
+  return components.reduce(
+    (sum, { containers, children }) =>
+      sum + (containers.some(({ type }) => type === 'folder') ? 1 : foldersIn(children)),
+    0,
+  );
+}
+
+/** The languages that the settings name, then those of the list, each once. */
+function languagesOf(named: readonly string[], things: readonly Thing[]): LanguageUse[] {
+  const uses = new Map<string, LanguageUse>();
+  for (const word of new Set([...named, ...things.flatMap(({ languages }) => languages)])) {
+    const use = languageUse(word);
+    if (use !== undefined) uses.set(use.name, use);
+  }
+  return uses.size === 0 ? [UNSTATED_LANGUAGE] : [...uses.values()];
+}
+
+function genresOf(things: readonly Thing[]): string[] {
+  const named = things.filter(({ kind }) => kind !== undefined);
+  return countByKind(named)
+    .map(({ unit }) => unit.many)
+    .sort();
+}

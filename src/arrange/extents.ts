@@ -1,0 +1,66 @@
+import type { Extent } from '../catalogue/component.ts';
+import { fold } from '../catalogue/fold.ts';
+import { once } from '../catalogue/once.ts';
+import type { Thing } from '../catalogue/thing.ts';
+import { readKind } from './kind-words.ts';
+
+/** How many of a kind there are, and whether that is a guess. */
+export interface Count {
+  unit: { one: string; many: string };
+  number: number;
+  approximate: boolean;
+}
+
+/** The unit in the number that goes with a quantity: 1 letter, 2 letters. */
+export function unitFor({ unit, number }: Count): string {
+  return number === 1 ? unit.one : unit.many;
+}
+
+const THINGS = { one: 'item', many: 'items' };
+
+/** What a word of the kind column counts, and whether it says itself that there are several ("letters"). */
+const unitOf = once((word: string | undefined): { unit: Count['unit']; plural: boolean } => {
+  if (word === undefined) return { unit: THINGS, plural: false };
+  const reading = readKind(word);
+  if (reading !== undefined) return { unit: reading.kind, plural: reading.plural };
+  return { unit: unlisted(fold(word)), plural: false };
+});
+
+// A kind that the table does not hold is its own unit; how it makes its plural is not known.
+const unlisted = once((word: string): Count['unit'] => ({ one: word, many: word }));
+
+/** How many things one row stands for; a plural kind without a quantity ("letters") counts as one, approximately. */
+export function countOf({ kind, quantity, quantityApproximate }: Thing): Count {
+  const { unit, plural } = unitOf(kind);
+  return {
+    unit,
+    number: quantity ?? 1,
+    approximate: quantityApproximate === true || (quantity === undefined && plural),
+  };
+}
+
+/** Counts by kind, the most frequent first, equal ones in the order in which they came. */
+export function countByKind(things: Iterable<Thing>): Count[] {
+  const counts = new Map<Count['unit'], Count>();
+  for (const thing of things) {
+    const count = countOf(thing);
+    const sum = counts.get(count.unit);
+    if (sum === undefined) counts.set(count.unit, count);
+    else {
+      sum.number += count.number;
+      sum.approximate ||= count.approximate;
+    }
+  }
+  return [...counts.values()].sort((a, b) => b.number - a.number);
+}
+
+/** Statements of extent for counts by kind: DACS 2.5, EAD3 physdescstructured. */
+export function extentsOf(counts: readonly Count[]): Extent[] {
+  return counts.map((count) => ({
+    type: 'materialtype',
+    coverage: counts.length === 1 ? 'whole' : 'part',
+    quantity: count.number,
+    unit: unitFor(count),
+    ...(count.approximate && { approximate: true }),
+  }));
+}

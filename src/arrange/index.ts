@@ -1,0 +1,34 @@
+import type { FindingAid } from '../catalogue/finding-aid.ts';
+import type { Settings } from '../catalogue/settings.ts';
+import type { Thing } from '../catalogue/thing.ts';
+import { gatherAgents } from './agents.ts';
+import { describeCollection } from './collection.ts';
+import { describeControl } from './control.ts';
+import { describeGroups } from './describe.ts';
+import { sortThings } from './sort.ts';
+
+export { compareSortings, type SortingSummary } from './compare.ts';
+
+export { leftOverThings } from './left-over.ts';
+export { outline } from './outline.ts';
+
+/**
+ * Turns a list into a finding aid: groups, order, folders, reference codes, and the description that follows from them.
+ * @param today the day of the description where the settings name none, as YYYY-MM-DD
+ */
+export function arrange(
+  catalogue: { settings: Settings; things: readonly Thing[] },
+  today: string,
+): FindingAid {
+  const { settings, things } = catalogue;
+  const agents = gatherAgents(settings.people);
+  const children = describeGroups(sortThings(things, settings.sort, agents), settings, agents);
+  const collection = describeCollection(settings, things, children, agents);
+  return {
+    format: 'kinfonds finding aid',
+    version: 1,
+    control: describeControl(settings, today),
+    people: agents.all(),
+    collection,
+  };
+}

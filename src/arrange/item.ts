@@ -1,0 +1,154 @@
+import type { AgentLink } from '../catalogue/agent.ts';
+import type {
+  AccessConditions,
+  AccessPoint,
+  Component,
+  Extent,
+  LanguageUse,
+} from '../catalogue/component.ts';
+import { fold } from '../catalogue/fold.ts';
+import { languageUse } from '../catalogue/languages.ts';
+import { once } from '../catalogue/once.ts';
+import type { Thing } from '../catalogue/thing.ts';
+import type { Agents } from './agents.ts';
+import { type Count, countOf, extentsOf } from './extents.ts';
+import { readKind } from './kind-words.ts';
+import type { UnitCode } from './reference-codes.ts';
+import { datesOf } from './statements-of-date.ts';
+
+/** Words by which a list says that anybody may see a thing. Common practice. */
+const OPEN = new Set([
+  'open',
+  'anyone',
+  'anybody',
+  'everyone',
+  'everybody',
+  'all',
+  'public',
+  'unrestricted',
+  'no restriction',
+  'no restrictions',
+  'none',
+  'yes',
+  'free',
+]);
+
+/** Makes what a thing of the list becomes in the finding aid; `box` is given where its folder does not say it already. */
+export type ThingDescriber = (thing: Thing, code: UnitCode, box: string | undefined) => Component;
+
+/**
+ * A describer of the things of one list. What rows have in common (a cell that holds the same, a date) is worked out
+ * and kept once for all of them.
+ */
+export function thingDescriber(agents: Agents): ThingDescriber {
+  const links = once((names: readonly string[]) => linksTo(names, agents));
+  const dates = once(datesOf);
+  const languages = once(languagesOf);
+  const points = {
+    place: once(point('place')),
+    subject: once(point('subject')),
+    genre: once(point('genre')),
+  };
+  const nobody = once((names: readonly string[]) => names.filter((name) => agents.idOf(name) === undefined));
+
+  return (thing, code, box) => {
+    const count = countOf(thing);
+    const counted = thing.kind !== undefined && !(thing.quantity === undefined && count.approximate);
+    const creators = links(thing.creators);
+    const others = links(thing.people).filter(({ agent }) => !creators.some((link) => link.agent === agent));
+    // One literal with every field, absent or not: a hundred thousand objects of one shape are small and quick.
+    return {
+      id: code.id,
+      // ISAD(G), glossary: an item is the smallest unit that is intellectually indivisible; a bundle is a file.
+      level: count.number > 1 || count.approximate ? 'file' : 'item',
+      referenceCode: code.referenceCode,
+      otherIdentifiers:
+        thing.number === undefined ? none : [{ type: 'number in the list', value: thing.number }],
+      title: thing.title,
+      dates: dates(thing.date),
+      extents: counted ? extentsWithSize(count, thing.size) : none,
+      physicalDescription: counted ? undefined : thing.size,
+      creators,
+      languages: languages(thing.languages),
+      containers: box === undefined ? none : [{ type: 'box', number: box }],
+      digitalCopies:
+        thing.copies.length === 0 ? none : thing.copies.map((file) => ({ file, origin: 'derived' })),
+      scopeAndContent: thing.description,
+      accessConditions: accessConditionsOf(thing),
+      physicalCharacteristics: thing.condition,
+      generalNotes: notesOf(thing, nobody),
+      people: others,
+      accessPoints: accessPointsOf(thing, points),
+      children: none,
+    };
+  };
+}
+
+type Points = Record<'place' | 'subject' | 'genre', (term: string) => AccessPoint>;
+
+const point =
+  (type: keyof Points) =>
+  (term: string): AccessPoint => ({
+    type,
+    term: type === 'genre' ? (readKind(term)?.kind.many ?? term) : term,
+  });
+
+function accessPointsOf({ kind, places, occasion }: Thing, points: Points): AccessPoint[] {
+  const found = places.map(points.place);
+  if (occasion !== undefined) found.push(points.subject(occasion));
+  if (kind !== undefined) found.push(points.genre(kind));
+  return found;
+}
+
+/** One empty list for all the things that have nothing there. */
+const none: never[] = [];
+
+function extentsWithSize(count: Count, dimensions: string | undefined): Extent[] {
+  const extents = extentsOf([count]);
+  return dimensions === undefined ? extents : extents.map((extent) => ({ ...extent, dimensions }));
+}
+
+function languagesOf(languages: readonly string[]): LanguageUse[] {
+  return languages.map(languageUse).filter((use) => use !== undefined);
+}
+
+function linksTo(names: readonly string[], agents: Agents): AgentLink[] {
+  const links: AgentLink[] = [];
+  for (const name of names) {
+    const agent = agents.idOf(name);
+    if (agent !== undefined && !links.some((link) => link.agent === agent)) links.push({ agent });
+  }
+  return links;
+}
+
+/** DACS 4.1. Without a word in the list there is nothing to say at this level. */
+function accessConditionsOf({ access, until }: Thing): AccessConditions | undefined {
+  if (access === undefined && until === undefined) return undefined;
+  const end = until?.reading.kind === 'date' ? until.reading.edtf : undefined;
+  const open = access !== undefined && OPEN.has(fold(access));
+  return {
+    statement: access ?? `Closed until ${until?.written}`,
+    restricted: end !== undefined || !open,
+    ...(end !== undefined && { until: end }),
+  };
+}
+
+// Nothing of the list is dropped: what has no place of its own in the description becomes a note under its heading.
+function notesOf(thing: Thing, nobody: (names: readonly string[]) => string[]): Component['generalNotes'] {
+  const { note, creators, people, languages, access, until, extra } = thing;
+  const notes: Component['generalNotes'] = [];
+  const add = (head: string, words: readonly string[]) => {
+    if (words.length > 0) notes.push({ head, text: words.join('; ') });
+  };
+  if (note !== undefined) notes.push({ text: note });
+  add('Made by', nobody(creators));
+  add('People', nobody(people));
+  add(
+    'Language',
+    languages.filter((word) => languageUse(word) === undefined),
+  );
+  if (access !== undefined && until !== undefined && until.reading.kind !== 'date')
+    add('Closed until', [until.written]);
+  for (const { heading, text } of extra) add(heading, [text]);
+  return notes;
+}

@@ -1,0 +1,67 @@
+import type { OrderKey } from '../catalogue/settings.ts';
+import type { Thing } from '../catalogue/thing.ts';
+import { dateSortKey } from '../dates/index.ts';
+
+const collator = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
+
+/** Natural order of texts: case and accents aside, "Book 9" before "Book 10"; equal texts by code units, so that it is total. */
+export function compareNaturally(a: string, b: string): number {
+  if (a === b) return 0;
+  return collator.compare(a, b) || (a < b ? -1 : 1);
+}
+
+/** The date of a thing as EDTF, or undefined where it has none that could be read. */
+export function edtfOf(thing: Thing): string | undefined {
+  return thing.date?.reading.kind === 'date' ? thing.date.reading.edtf : undefined;
+}
+
+/** What a thing is ordered by: a text, and how such texts compare. */
+interface Key {
+  of: (thing: Thing) => string | undefined;
+  compare: (a: string, b: string) => number;
+}
+
+const byText = (of: Key['of']): Key => ({ of, compare: compareNaturally });
+
+const KEYS: Record<OrderKey, Key> = {
+  date: {
+    of: (thing) => {
+      const edtf = edtfOf(thing);
+      return edtf === undefined ? undefined : dateSortKey(edtf);
+    },
+    compare: (a, b) => (a < b ? -1 : 1),
+  },
+  title: byText((thing) => thing.title),
+  number: byText((thing) => thing.number),
+  kind: byText((thing) => thing.kind),
+  person: byText(firstPerson),
+  place: byText((thing) => thing.places[0]),
+  occasion: byText((thing) => thing.occasion),
+  list: byText(() => undefined),
+};
+
+/** The person a thing is filed under: its maker, else the first person named. */
+export function firstPerson(thing: Thing): string | undefined {
+  return thing.creators[0] ?? thing.people[0];
+}
+
+/**
+ * Things in order by the given keys, one after the other; what is equal by all of them stays as in the list.
+ * Earliest to latest, undated last (common practice); what is blank comes last by any key, so that what is not known
+ * does not push what is known down.
+ */
+export function inOrder(things: readonly Thing[], keys: readonly OrderKey[]): Thing[] {
+  const used = keys.map((key) => KEYS[key]);
+  const marked = things.map((thing) => ({ thing, values: used.map(({ of }) => of(thing)) }));
+  marked.sort((a, b) => {
+    for (const [index, { compare }] of used.entries()) {
+      const [left, right] = [a.values[index], b.values[index]];
+      if (left === right) continue;
+      if (left === undefined || right === undefined) return left === undefined ? 1 : -1;
+      const difference = compare(left, right);
+      if (difference !== 0) return difference;
+    }
+    return a.thing.row - b.thing.row;
+  });
+  return marked.map(({ thing }) => thing);
+}

@@ -1,0 +1,30 @@
+import type { SortingSummary } from './compare.ts';
+
+const HEADINGS = ['sorted by', 'groups', 'folders', 'largest', 'smallest', 'left over'];
+
+/** Ways of sorting as a table of plain text, a line each; the way that is chosen now is marked with an arrow. */
+export function sortingTable(summaries: readonly SortingSummary[]): string[] {
+  const rows = summaries.map(({ groups, chosen, groupCount, folderCount, largest, smallest, leftOver }) => [
+    `${chosen ? '→ ' : '  '}${groups.join(', then ')}`,
+    String(groupCount),
+    String(folderCount),
+    size(largest),
+    size(smallest),
+    String(leftOver),
+  ]);
+  const table = [[`  ${HEADINGS[0]}`, ...HEADINGS.slice(1)], ...rows];
+  const widths = HEADINGS.map((_, column) => Math.max(...table.map((row) => (row[column] ?? '').length)));
+  return table.map((row) =>
+    row
+      .map((text, column) => pad(text, widths[column] ?? 0))
+      .join('  ')
+      .trimEnd(),
+  );
+}
+
+const size = (group: SortingSummary['largest']) =>
+  group === undefined ? '' : `${group.things} ${short(group.title)}`;
+
+const short = (title: string) => (title.length > 28 ? `${title.slice(0, 27)}…` : title);
+
+const pad = (text: string, width: number) => (/^\d+$/.test(text) ? text.padStart(width) : text.padEnd(width));

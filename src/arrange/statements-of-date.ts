@@ -1,0 +1,41 @@
+import type { DateStatement } from '../catalogue/component.ts';
+import type { Thing } from '../catalogue/thing.ts';
+import { bulkDates, displayDate, inclusiveDatesWithGaps } from '../dates/index.ts';
+import { edtfOf } from './order.ts';
+
+// DACS 2.4.16: "undated", never "n.d." or "s.d."
+const UNDATED: DateStatement = { type: 'inclusive', expression: 'undated' };
+
+/** DACS 2.4.10: bulk dates only beside inclusive ones, and named as such. */
+function statements(inclusive: DateStatement, bulk: string | undefined): DateStatement[] {
+  if (bulk === undefined) return [inclusive];
+  return [inclusive, { type: 'bulk', expression: `bulk ${displayDate(bulk)}`, edtf: bulk }];
+}
+
+/** The statements of date of one unit, as somebody wrote them. What could not be read stays in the owner's words. */
+export function datesOf(date: Thing['date']): DateStatement[] {
+  if (date === undefined || date.reading.kind === 'undated') return [UNDATED];
+  const { written, reading } = date;
+  if (reading.kind === 'unreadable') return [{ type: 'inclusive', expression: written }];
+  const { edtf, assumed, alternatives, bulk } = reading;
+  const expression = displayDate(edtf);
+  const statement: DateStatement = { type: 'inclusive', expression, edtf };
+  if (written !== expression && written !== edtf && bulk === undefined) statement.written = written;
+  if (assumed.length > 0) statement.note = noteOn(written, alternatives);
+  return statements(statement, bulk);
+}
+
+/** For the readers of the finding aid; how to write the date without a doubt is for the owner of the list alone. */
+function noteOn(written: string, alternatives: readonly string[] = []): string {
+  const said = `The list has “${written}”`;
+  if (alternatives.length === 0) return `${said}; the date is worked out from that.`;
+  return `${said}, which may be ${alternatives.map(displayDate).join(', or ')}.`;
+}
+
+/** The dates of things taken together: inclusive dates, large gaps shown, and bulk dates (DACS 2.4.7, 2.4.10, 2.4.11). */
+export function datesOfThings(things: readonly Thing[]): DateStatement[] {
+  const dates = things.map(edtfOf).filter((edtf) => edtf !== undefined);
+  const edtf = inclusiveDatesWithGaps(dates);
+  if (edtf === undefined) return [UNDATED];
+  return statements({ type: 'inclusive', expression: displayDate(edtf), edtf }, bulkDates(dates));
+}

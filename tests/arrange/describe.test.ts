@@ -1,0 +1,286 @@
+import { describe, expect, test } from 'vitest';
+import { gatherAgents } from '../../src/arrange/agents.ts';
+import { arrange, compareSortings, leftOverThings, outline } from '../../src/arrange/index.ts';
+import { readKind } from '../../src/arrange/kind-words.ts';
+import { BROAD_GROUPS, KINDS } from '../../src/arrange/kinds.ts';
+import { sortingTable } from '../../src/arrange/sorting-table.ts';
+import type { Component } from '../../src/catalogue/component.ts';
+import { findingAid } from '../../src/catalogue/finding-aid.ts';
+import { languageUse } from '../../src/catalogue/languages.ts';
+import type { Thing } from '../../src/catalogue/thing.ts';
+import { dated, someSettings, someThing } from '../support/catalogue.ts';
+
+const things = [
+  someThing({
+    row: 2,
+    title: 'Letters from the winter school',
+    kind: 'Letters',
+    date: dated('1934'),
+    quantity: 12,
+  }),
+  someThing({
+    row: 3,
+    title: 'Ferry under ice',
+    kind: 'photo',
+    date: dated('1934-01'),
+    creators: ['Ada Quill'],
+  }),
+  someThing({
+    row: 4,
+    title: 'Card from Nils',
+    kind: 'postcard',
+    date: dated('1934-08'),
+    people: ['Nils Quill', 'unknown'],
+  }),
+  someThing({ row: 5, title: 'Bell of the old ferry' }),
+];
+
+const arranged = (list: readonly Thing[] = things, over: Record<string, unknown> = {}) =>
+  arrange({ settings: someSettings(over), things: list }, '2026-05-14');
+
+/** The description of a single thing. */
+function itemOf(over: Partial<Thing>): Component {
+  const item = arranged([someThing({ row: 2, title: 'Thing', ...over })]).collection.children[0]?.children[0]
+    ?.children[0];
+  if (item === undefined) throw new Error('There is no item.');
+  return item;
+}
+
+describe('the finding aid that follows from a list', () => {
+  test('is a finding aid by the model', () => {
+    expect(findingAid.safeParse(arranged()).error).toBeUndefined();
+  });
+
+  test('groups, folders and things have codes and devised titles (DACS 2.3.18)', () => {
+    const lines = [...outline(arranged().collection, 'item')].map((line) => line.trim());
+    expect(lines).toEqual([
+      'QF  Quill family papers, 1934  (15 items, 3 folders)',
+      'QF/1  Correspondence, 1934  (12 letters, 1 postcard)',
+      'QF/1/1  Letters and postcard, 1934  (folder 1, 12 letters, 1 postcard)',
+      'QF/1/1/1  Letters from the winter school, 1934  (12 letters)',
+      'QF/1/1/2  Card from Nils, 1934 August  (1 postcard)',
+      'QF/2  Photographs, 1934 January  (1 photograph)',
+      'QF/2/1  Photograph, 1934 January  (folder 2, 1 photograph)',
+      'QF/2/1/1  Ferry under ice, 1934 January  (1 photograph)',
+      'QF/3  Things whose kind is not yet noted, undated  (1 item)',
+      'QF/3/1  Item, undated  (folder 3, 1 item)',
+      'QF/3/1/1  Bell of the old ferry, undated',
+    ]);
+  });
+
+  test('prefix and separator are of one’s choice, and the ids follow the codes', () => {
+    const { collection } = arranged(things, { prefix: 'Ø 7', separator: '.' });
+    const item = collection.children[0]?.children[0]?.children[1];
+    expect([item?.referenceCode, item?.id]).toEqual(['Ø 7.1.1.2', '_7-1-1-2']);
+  });
+
+  test('a bundle is a file, a single thing an item (ISAD(G), glossary: item, file)', () => {
+    expect(itemOf({ kind: 'letter', quantity: 12 }).level).toBe('file');
+    expect(itemOf({ kind: 'letters' }).level).toBe('file');
+    expect(itemOf({ kind: 'letter' }).level).toBe('item');
+  });
+
+  test('a plural without a number is not counted as one', () => {
+    expect(itemOf({ kind: 'letters' }).extents).toEqual([]);
+    expect(itemOf({ kind: 'letter' }).extents).toMatchObject([
+      { quantity: 1, unit: 'letter', coverage: 'whole' },
+    ]);
+    expect(arranged([someThing({ row: 2, kind: 'letters' })]).collection.extents[0]).toMatchObject({
+      approximate: true,
+    });
+  });
+
+  test('a date keeps the words of the list where it is shown otherwise', () => {
+    expect(itemOf({ date: dated('c. 1950') }).dates).toEqual([
+      { type: 'inclusive', expression: 'circa 1950', edtf: '1950~', written: 'c. 1950' },
+    ]);
+    expect(itemOf({ date: dated('the year of the heifer') }).dates).toEqual([
+      { type: 'inclusive', expression: 'the year of the heifer' },
+    ]);
+    // DACS 2.4.16: never n.d.
+    expect(itemOf({}).dates).toEqual([{ type: 'inclusive', expression: 'undated' }]);
+  });
+
+  test('nothing of a row is dropped', () => {
+    const item = itemOf({
+      number: '17',
+      description: 'About the flood.',
+      condition: 'torn',
+      size: '8x10 in',
+      kind: 'photo',
+      access: 'family only',
+      until: dated('2050'),
+      note: 'Ask Ruth.',
+      people: ['unknown'],
+      languages: ['Riverish', 'Norwegian'],
+      copies: ['copies/a.jpg'],
+      box: '3',
+      places: ['Quill Landing'],
+      occasion: 'the flood',
+      extra: [{ heading: 'Found in', text: 'attic' }],
+    });
+    expect(item).toMatchObject({
+      otherIdentifiers: [{ value: '17' }],
+      scopeAndContent: 'About the flood.',
+      physicalCharacteristics: 'torn',
+      extents: [{ quantity: 1, unit: 'photograph', dimensions: '8x10 in' }],
+      accessConditions: { statement: 'family only', restricted: true, until: '2050' },
+      generalNotes: [
+        { text: 'Ask Ruth.' },
+        { head: 'People', text: 'unknown' },
+        { head: 'Language', text: 'Riverish' },
+        { head: 'Found in', text: 'attic' },
+      ],
+      languages: [{ code: 'nor' }],
+      digitalCopies: [{ file: 'copies/a.jpg' }],
+      accessPoints: [
+        { type: 'place', term: 'Quill Landing' },
+        { type: 'subject', term: 'the flood' },
+        { type: 'genre', term: 'photographs' },
+      ],
+    });
+  });
+
+  test('what anybody may see is not restricted', () => {
+    expect(itemOf({ access: 'Everyone' }).accessConditions).toEqual({
+      statement: 'Everyone',
+      restricted: false,
+    });
+    expect(itemOf({ access: 'ask first' }).accessConditions).toEqual({
+      statement: 'ask first',
+      restricted: true,
+    });
+  });
+
+  test('where the things of a folder lie in one box, the folder does', () => {
+    const inBoxes = (...boxes: string[]) =>
+      arranged(boxes.map((box, index) => someThing({ row: index + 2, box }))).collection.children[0]
+        ?.children[0];
+    expect(inBoxes('3', '3')?.containers).toEqual([
+      { id: 'QF-1-1-box', type: 'box', number: '3' },
+      { type: 'folder', number: '1', parent: 'QF-1-1-box' },
+    ]);
+    expect(inBoxes('3', '4')?.containers).toEqual([{ type: 'folder', number: '1' }]);
+    expect(inBoxes('3', '4')?.children.map(({ containers }) => containers[0]?.number)).toEqual(['3', '4']);
+  });
+
+  test('words of collection.yaml reach the group they are meant for, under its own title', () => {
+    const groups = { photographs: { title: 'Pictures', scope: 'Mostly of the ferry.' } };
+    const group = arranged(things, { groups }).collection.children[1];
+    expect(group).toMatchObject({ title: 'Pictures', scopeAndContent: 'Mostly of the ferry.' });
+  });
+
+  test('what the settings do not say is not invented', () => {
+    const { collection, control } = arranged();
+    expect(collection.scopeAndContent).toContain('12 letters');
+    expect(collection.languages).toEqual([{ code: 'und', name: 'Undetermined' }]);
+    expect(control.rights[0]?.citation).toBe('No rights in this description have been stated.');
+    expect(control.history).toEqual([
+      { type: 'created', date: '2026-05-14', agent: 'kinfonds', agentType: 'machine' },
+    ]);
+  });
+});
+
+describe('names', () => {
+  const people = someSettings({
+    people: [
+      { name: 'Ada Quill', also: ['Aunt Ada', 'A. Quill'], born: 1902, died: 1988 },
+      { name: 'Pieter van der Molen', born: 'c. 1870' },
+      { name: 'Quill Ferry Company', type: 'corporateBody', born: 1891 },
+      { name: 'Gran' },
+    ],
+  }).people;
+
+  test('headings of people in collection.yaml are turned round and dated (common practice; RDA 9.2.2.4, from memory)', () => {
+    expect(
+      gatherAgents(people)
+        .all()
+        .map(({ authorizedForm }) => authorizedForm),
+    ).toEqual(['Quill, Ada, 1902-1988', 'Molen, Pieter van der, 1870-', 'Quill Ferry Company', 'Gran']);
+  });
+
+  test('every way in which the list writes a name leads to the same person', () => {
+    const agents = gatherAgents(people);
+    const ids = ['ada quill', 'AUNT  ADA', 'A. Quill', 'Quill, Ada, 1902-1988'].map(agents.idOf);
+    expect(new Set(ids)).toEqual(new Set(['ada-quill']));
+  });
+
+  test('a name met only in the list stays as written; nobody is nobody', () => {
+    const agents = gatherAgents([]);
+    expect(agents.idOf('Rook family')).toBe('rook-family');
+    expect(agents.idOf('Bea Rook')).toBe('bea-rook');
+    expect(agents.idOf('Béa Rook')).toBe('bea-rook');
+    expect(agents.idOf('unknown')).toBeUndefined();
+    expect(agents.all().map(({ name, type }) => [name, type])).toEqual([
+      ['Rook family', 'family'],
+      ['Bea Rook', 'person'],
+    ]);
+  });
+
+  test('names in any script get ids of their own', () => {
+    const agents = gatherAgents([]);
+    expect(['Ада', 'Нильс', '李'].map(agents.idOf)).toEqual(['agent', 'agent-2', 'agent-3']);
+  });
+});
+
+describe('kinds and languages', () => {
+  test('no word of the table of kinds means two kinds', () => {
+    const words = KINDS.flatMap(({ one, many, also }) => [...new Set([one, many, ...also])]);
+    expect(words.filter((word, index) => words.indexOf(word) !== index)).toEqual([]);
+    expect(KINDS.every(({ source }) => source !== '')).toBe(true);
+    expect(new Set(KINDS.map(({ group }) => group))).toEqual(new Set(BROAD_GROUPS));
+  });
+
+  test('everyday words for a kind are understood', () => {
+    expect(readKind('Photos')?.kind.one).toBe('photograph');
+    expect(readKind('newspaper clipping')?.kind.many).toBe('press cuttings');
+    expect(readKind('punt pole')).toBeUndefined();
+  });
+
+  test.each([
+    // ISO 639-2/B: the bibliographic code is ger, not deu.
+    ['German', 'ger', 'Latn'],
+    ['de', 'ger', 'Latn'],
+    ['norwegian', 'nor', 'Latn'],
+    ['Russian', 'rus', 'Cyrl'],
+    ['Modern Greek', 'gre', 'Grek'],
+  ])('%s is %s in %s', (word, code, script) => {
+    expect(languageUse(word)).toMatchObject({ code, script: { code: script } });
+  });
+
+  test('an unknown language is no language', () => {
+    expect(languageUse('Riverish')).toBeUndefined();
+  });
+});
+
+describe('weighing ways of sorting', () => {
+  test('figures of each way, the chosen one marked', () => {
+    const summaries = compareSortings(someSettings(), things);
+    const byKind = summaries.find(({ groups }) => groups.join() === 'kind');
+    expect(byKind).toEqual({
+      groups: ['kind'],
+      chosen: true,
+      groupCount: 2,
+      folderCount: 3,
+      largest: { title: 'Correspondence', things: 2 },
+      smallest: { title: 'Photographs', things: 1 },
+      leftOver: 1,
+    });
+    expect(sortingTable(summaries).filter((line) => line.startsWith('→'))).toHaveLength(1);
+  });
+
+  test('a way that is not among the usual ones is weighed too', () => {
+    const settings = someSettings({ sort: { groups: ['place', 'language'] } });
+    expect(compareSortings(settings, things)[0]).toMatchObject({
+      groups: ['place', 'language'],
+      chosen: true,
+      leftOver: 4,
+    });
+  });
+
+  test('what fits no group is pointed out', () => {
+    expect(
+      leftOverThings({ settings: someSettings(), things }).map(({ thing, key }) => [thing.row, key]),
+    ).toEqual([[5, 'kind']]);
+  });
+});

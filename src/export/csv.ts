@@ -1,0 +1,68 @@
+import type { Component } from '../catalogue/component.ts';
+import type { FindingAid } from '../catalogue/finding-aid.ts';
+
+const HEADINGS = [
+  'reference code',
+  'level',
+  'title',
+  'dates',
+  'date (EDTF)',
+  'extent',
+  'creators',
+  'scope and content',
+  'containers',
+  'people',
+  'places and subjects',
+  'language',
+  'conditions governing access',
+  'condition',
+  'notes',
+  'digital copies',
+];
+
+/** The finding aid as a table, one row a unit of description (RFC 4180, UTF-8 with a byte order mark for spreadsheets). */
+export function* csv(aid: FindingAid): Generator<string> {
+  const names = new Map(aid.people.map(({ id, name, authorizedForm }) => [id, authorizedForm ?? name]));
+  yield `\uFEFF${record(HEADINGS)}`;
+  yield* rows(aid.collection, (links) => links.map(({ agent }) => names.get(agent) ?? agent));
+}
+
+type NamesOf = (links: Component['people']) => string[];
+
+function* rows(unit: Component, namesOf: NamesOf): Generator<string> {
+  yield record([
+    unit.referenceCode,
+    unit.level,
+    unit.title,
+    list(unit.dates.map(({ expression }) => expression)),
+    list(unit.dates.map(({ edtf }) => edtf)),
+    list(
+      unit.extents.map(
+        ({ approximate, quantity, unit: of }) => `${approximate ? 'about ' : ''}${quantity} ${of}`,
+      ),
+    ),
+    list(namesOf(unit.creators)),
+    unit.scopeAndContent,
+    list(unit.containers.map(({ type, number }) => `${type} ${number}`)),
+    list(namesOf(unit.people)),
+    list(unit.accessPoints.map(({ term }) => term)),
+    list(unit.languages.map(({ name }) => name)),
+    unit.accessConditions?.statement,
+    unit.physicalCharacteristics,
+    list(unit.generalNotes.map(({ head, text }) => (head === undefined ? text : `${head}: ${text}`))),
+    list(unit.digitalCopies.map(({ file }) => file)),
+  ]);
+  for (const child of unit.children) yield* rows(child, namesOf);
+}
+
+const list = (values: readonly (string | undefined)[]) =>
+  values.filter((value) => value !== undefined).join('; ');
+
+const record = (cells: readonly (string | undefined)[]) =>
+  `${cells.map((text = '') => cell(text)).join(',')}\r\n`;
+
+// A cell that a spreadsheet would run as a formula is made a text by an apostrophe (OWASP, "CSV injection").
+function cell(text: string): string {
+  const harmless = /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
+  return /[",\r\n]/.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless;
+}

@@ -1,0 +1,22 @@
+import type { AccessPoint, Component } from '../../catalogue/component.ts';
+import { element, type XmlElement } from '../../xml/element.ts';
+import type { Context } from './context.ts';
+import { names } from './names.ts';
+
+const ELEMENT: Record<AccessPoint['type'], string> = {
+  subject: 'subject',
+  place: 'geogname',
+  genre: 'genreform',
+  occupation: 'occupation',
+  function: 'function',
+  title: 'title',
+};
+
+/** `controlaccess`: the access points of a component, agents first. */
+export function accessPoints({ people, accessPoints: points }: Component, context: Context): XmlElement[] {
+  const found = [...names(people, context), ...points.map(accessPoint)];
+  return found.length === 0 ? [] : [element('controlaccess', {}, found)];
+}
+
+const accessPoint = ({ type, term, source, identifier }: AccessPoint) =>
+  element(ELEMENT[type], { identifier, source }, [element('part', {}, term)]);

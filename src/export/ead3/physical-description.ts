@@ -1,0 +1,31 @@
+import type { Component, Extent } from '../../catalogue/component.ts';
+import { element, type XmlElement } from '../../xml/element.ts';
+import { optional } from './text.ts';
+
+/** `physdescstructured` for each counted extent, `physdesc` for what is only said: ISAD(G) 3.1.5, DACS 2.5. */
+export function physicalDescription({ extents, physicalDescription: said }: Component): XmlElement[] {
+  return [...extents.map(structured), ...optional('physdesc', said)];
+}
+
+function structured({
+  type,
+  coverage,
+  quantity,
+  unit,
+  approximate,
+  dimensions,
+  facets = [],
+}: Extent): XmlElement {
+  return element('physdescstructured', { coverage, physdescstructuredtype: type }, [
+    element('quantity', { approximate: approximate ? 'true' : undefined }, decimal(quantity)),
+    element('unittype', {}, unit),
+    ...facets.map((facet) => element('physfacet', {}, facet)),
+    ...optional('dimensions', dimensions),
+  ]);
+}
+
+/** A number in plain decimals, never `1e-7`. */
+function decimal(quantity: number): string {
+  if (Number.isInteger(quantity) && quantity < 1e15) return String(quantity);
+  return quantity.toLocaleString('en-US', { useGrouping: false, maximumFractionDigits: 20 });
+}

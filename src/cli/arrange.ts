@@ -1,0 +1,41 @@
+import type { Command } from 'commander';
+import { DIR, JSON_OPTION, printJson } from './options.ts';
+
+interface Options {
+  compare?: true;
+  things?: true;
+  json?: true;
+}
+
+export function arrangeCommand(program: Command): void {
+  program
+    .command('arrange')
+    .description('put the things into groups, order and folders, and show the result')
+    .argument(...DIR)
+    .option('--compare', 'weigh several ways of sorting instead')
+    .option('--things', 'list every thing in its folder')
+    .option(...JSON_OPTION)
+    .addHelpText('after', '\nExample: kinfonds arrange quill-papers --compare')
+    .action(async (folder: string, { compare, things: all, json }: Options) => {
+      const { loadCatalogue } = await import('../catalogue/load.ts');
+      const { localDay } = await import('../catalogue/local-day.ts');
+      const { arrange, compareSortings, leftOverThings, outline } = await import('../arrange/index.ts');
+      const catalogue = await loadCatalogue(folder);
+      if (compare) {
+        const summaries = compareSortings(catalogue.settings, catalogue.things);
+        if (json) return printJson(summaries);
+        const { sortingTable } = await import('../arrange/sorting-table.ts');
+        for (const line of sortingTable(summaries)) process.stdout.write(`${line}\n`);
+        return;
+      }
+      const aid = arrange(catalogue, localDay());
+      if (json) return printJson(aid.collection);
+      for (const line of outline(aid.collection, all ? 'item' : 'file')) process.stdout.write(`${line}\n`);
+      const left = leftOverThings(catalogue).length;
+      if (left > 0) {
+        process.stderr.write(
+          `${left} of ${catalogue.things.length} things fit no group; \`kinfonds check\` names them.\n`,
+        );
+      }
+    });
+}

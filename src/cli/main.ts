@@ -1,0 +1,48 @@
+#!/usr/bin/env node
+import { readFileSync } from 'node:fs';
+import { Command, CommanderError } from 'commander';
+import { arrangeCommand } from './arrange.ts';
+import { beginCommand } from './begin.ts';
+import { checkCommand } from './check.ts';
+import { exportCommand } from './export.ts';
+import { schemasCommand } from './schemas.ts';
+import { validateCommand } from './validate.ts';
+
+// The command files load what they need only when they run, so that help comes at once.
+const { version } = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as {
+  version: string;
+};
+
+const program = new Command('kinfonds')
+  .description(
+    'From the list of a family’s papers to an order, folders, and a finding aid that an archive can load.',
+  )
+  .version(version, '--version', 'print the version')
+  .helpOption('--help', 'print help')
+  .helpCommand('help [command]', 'print help on a command')
+  .exitOverride()
+  .configureHelp({ sortSubcommands: false, showGlobalOptions: false });
+
+for (const add of [
+  beginCommand,
+  arrangeCommand,
+  checkCommand,
+  exportCommand,
+  validateCommand,
+  schemasCommand,
+]) {
+  add(program);
+}
+
+// A reader that has seen enough (`kinfonds arrange | head`) ends the work in peace.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code === 'EPIPE') process.exit();
+  throw error;
+});
+
+try {
+  await program.parseAsync();
+} catch (error) {
+  if (error instanceof CommanderError) process.exitCode = error.exitCode === 0 ? 0 : 2;
+  else process.exitCode = (await import('./trouble.ts')).report(error);
+}

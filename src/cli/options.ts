@@ -1,0 +1,29 @@
+import { InvalidArgumentError } from 'commander';
+import { FORMAT_NAMES, type FormatName } from '../export/format-names.ts';
+
+export const DIR = ['[DIR]', 'the catalogue folder', '.'] as const;
+export const JSON_OPTION = ['--json', 'print the result as JSON, for other programs'] as const;
+export const SCHEMAS_OPTION = [
+  '--schemas <DIR>',
+  'folder of published schemas (else KINFONDS_SCHEMAS, else those fetched by `kinfonds schemas --get`)',
+] as const;
+
+/** The formats named in a list such as `ead3,csv`, or all of them. */
+export function formats(list: string): FormatName[] {
+  if (list.trim() === 'all') return [...FORMAT_NAMES];
+  const names = list.split(',').map((name) => name.trim().toLowerCase());
+  return [...new Set(names)].map((name) => {
+    const known = FORMAT_NAMES.find((format) => format === name);
+    if (known === undefined) {
+      throw new InvalidArgumentError(
+        `"${name}" is not a format. There are: ${FORMAT_NAMES.join(', ')}, or all.`,
+      );
+    }
+    return known;
+  });
+}
+
+/** Prints a result as JSON on standard output. */
+export function printJson(result: unknown): void {
+  process.stdout.write(`${JSON.stringify(result, null, 2)}\n`);
+}

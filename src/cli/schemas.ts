@@ -1,0 +1,35 @@
+import type { Command } from 'commander';
+import { JSON_OPTION, printJson, SCHEMAS_OPTION } from './options.ts';
+
+export function schemasCommand(program: Command): void {
+  program
+    .command('schemas')
+    .description('say which published schemas are on this machine')
+    .option('--get', 'fetch those that are missing from their official addresses')
+    .option(...SCHEMAS_OPTION)
+    .option(...JSON_OPTION)
+    .addHelpText('after', '\nExample: kinfonds schemas --get')
+    .action(async ({ get, schemas, json }: { get?: true; schemas?: string; json?: true }) => {
+      const places = { folder: schemas };
+      if (get) {
+        const { getSchemas } = await import('../xml/get-schemas.ts');
+        const got = await getSchemas({ fetch, places });
+        if (got.some(({ outcome }) => outcome === 'failed')) process.exitCode = 1;
+        if (json) return printJson(got);
+        for (const { name, version, outcome, path, problems = [] } of got) {
+          process.stdout.write(`${name} ${version}: ${outcome}${path === undefined ? '' : `, ${path}`}\n`);
+          for (const problem of problems) process.stderr.write(`  ${problem}\n`);
+        }
+        return;
+      }
+      const { listSchemas } = await import('../xml/schemas.ts');
+      const listed = await listSchemas(places);
+      if (json) return printJson(listed);
+      for (const { name, version, path, namedBy, note, profile } of listed) {
+        const where =
+          path === undefined ? `not on this machine; ${profile} serves instead` : `${path} (${namedBy})`;
+        process.stdout.write(`${name} ${version}: ${where}\n`);
+        if (note !== undefined) process.stdout.write(`  ${note}\n`);
+      }
+    });
+}

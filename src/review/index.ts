@@ -1,0 +1,18 @@
+import type { Catalogue } from '../catalogue/catalogue.ts';
+import type { Finding } from '../catalogue/finding.ts';
+import type { FindingAid } from '../catalogue/finding-aid.ts';
+import { reviewDescription } from './description.ts';
+import { reviewGroups } from './groups.ts';
+
+/** One family of rules: a pure function from what was written and what came of it to what is to be said. */
+export type Rules = (catalogue: Catalogue, aid: FindingAid) => Finding[];
+
+const FAMILIES: readonly Rules[] = [reviewDescription, reviewGroups];
+
+const WEIGHTS = ['must', 'should', 'consider', 'caution'];
+
+/** Everything there is to say about a catalogue, what matters most first; what was noticed while reading it included. */
+export function review(catalogue: Catalogue, aid: FindingAid): Finding[] {
+  const findings = [...catalogue.findings, ...FAMILIES.flatMap((rules) => rules(catalogue, aid))];
+  return findings.sort((a, b) => WEIGHTS.indexOf(a.weight) - WEIGHTS.indexOf(b.weight));
+}

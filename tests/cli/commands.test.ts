@@ -1,0 +1,155 @@
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { contentsOf, freshFolder, kinfonds } from '../support/kinfonds.ts';
+
+const EXAMPLE = 'examples/quill-ferry';
+
+/** A catalogue folder with this list. */
+function catalogueWith(
+  list: string,
+  yaml = 'title: Rook family papers\nprefix: RF\nrepository:\n  name: Rook family\n',
+): string {
+  const folder = freshFolder();
+  writeFileSync(join(folder, 'collection.yaml'), yaml);
+  writeFileSync(join(folder, 'list.csv'), list);
+  return folder;
+}
+
+describe('kinfonds', () => {
+  test('help of every command, with an example', () => {
+    const commands = ['begin', 'arrange', 'check', 'export', 'validate', 'schemas'];
+    const { code, out } = kinfonds(['--help']);
+    expect(code).toBe(0);
+    for (const command of commands) {
+      expect(out).toContain(`  ${command} `);
+      const help = kinfonds([command, '--help']);
+      expect(help.code).toBe(0);
+      expect(help.out).toContain(`Example: kinfonds ${command}`);
+    }
+  });
+
+  test('wrong usage ends with 2', () => {
+    for (const args of [
+      ['unfold'],
+      ['export', '--to', 'parchment', '.'],
+      ['validate'],
+      ['arrange', '--sideways'],
+    ]) {
+      const { code, err, out } = kinfonds(args);
+      expect([args, code, out]).toEqual([args, 2, '']);
+      expect(err).toMatch(/^error: /);
+    }
+    expect(kinfonds(['export', '--to', 'parchment']).err).toContain('There are: ead3, json, csv, or all.');
+  });
+
+  test('from begin to a finding aid, using only what the messages say', () => {
+    const folder = join(freshFolder(), 'rook papers');
+    const began = kinfonds([
+      'begin',
+      folder,
+      '--title',
+      'Rook family papers',
+      '--prefix',
+      'RF',
+      '--repository',
+      'Rook family',
+    ]);
+    expect(began).toMatchObject({ code: 0, err: '' });
+    expect(kinfonds(['arrange', folder])).toMatchObject({ code: 1, out: '' });
+    const list = join(folder, 'list.csv');
+    writeFileSync(
+      list,
+      `${readFileSync(list, 'utf8').trimEnd()}\r\n,Bea to Tom on the thaw,1962-05-14,letter\r\n`,
+    );
+    const arranged = kinfonds(['arrange', folder, '--things']);
+    expect(arranged.out).toContain('RF/1/1/1  Bea to Tom on the thaw');
+    const out = join(folder, 'out');
+    const exported = kinfonds(['export', folder, '--to', 'all', '--out', out]);
+    expect(exported).toMatchObject({
+      code: 0,
+      out: ['ead3.xml', 'finding-aid.json', 'finding-aid.csv'].map((file) => `${join(out, file)}\n`).join(''),
+    });
+    expect(exported.err).toContain('EAD3, valid by');
+    expect(kinfonds(['validate', join(out, 'ead3.xml')]).code).toBe(0);
+  });
+
+  test('the folder defaults to the current one', () => {
+    const folder = catalogueWith('what,when\nFerry bell,1891\n');
+    expect(kinfonds(['arrange'], { cwd: folder }).out).toContain('RF/1/1  Item, 1891');
+  });
+
+  test('the same catalogue gives the same bytes', () => {
+    const [one, two] = [freshFolder(), freshFolder()];
+    for (const out of [one, two])
+      expect(kinfonds(['export', EXAMPLE, '--to', 'all', '--out', out]).code).toBe(0);
+    expect(contentsOf(one)).toEqual(contentsOf(two));
+    expect(Object.keys(contentsOf(one)).sort()).toEqual(['ead3.xml', 'finding-aid.csv', 'finding-aid.json']);
+  });
+
+  test('every command speaks JSON on standard output', () => {
+    const run = (...args: string[]) => JSON.parse(kinfonds(args).out);
+    expect(run('arrange', EXAMPLE, '--json')).toMatchObject({ referenceCode: 'QF', level: 'collection' });
+    expect(run('arrange', EXAMPLE, '--compare', '--json')[0]).toHaveProperty('leftOver');
+    expect(run('check', EXAMPLE, '--json')[0]).toMatchObject({ place: { file: 'list.csv' } });
+    const out = freshFolder();
+    expect(run('export', EXAMPLE, '--out', out, '--json').written[0]).toMatchObject({
+      format: 'ead3',
+      validation: { valid: true },
+    });
+    expect(run('validate', join(out, 'ead3.xml'), '--json')[0]).toMatchObject({
+      format: 'EAD3',
+      valid: true,
+    });
+    expect(run('schemas', '--json')[0]).toHaveProperty('profile');
+    expect(run('begin', join(freshFolder(), 'new'), '--title', 'T', '--json')).toHaveProperty('files');
+  });
+
+  test('problems of the settings and of the list are reported together, and nothing is written', () => {
+    const folder = catalogueWith('title,number\n,1\nBell,2\nOar,2\n', 'titel: x\nprefix: RF\n');
+    const before = contentsOf(folder);
+    const { code, out, err } = kinfonds(['export', folder]);
+    expect([code, out]).toEqual([1, '']);
+    expect(err).toContain('collection.yaml');
+    expect(err).toContain('list.csv, row 2');
+    expect(err).toContain('row 4');
+    expect(err).toMatch(/\d+ problems; nothing was changed\.\n$/);
+    expect(contentsOf(folder)).toEqual(before);
+    expect(existsSync(join(folder, 'finding-aid'))).toBe(false);
+  });
+
+  test('an earlier export stays where the new one cannot be written', () => {
+    const out = freshFolder();
+    expect(kinfonds(['export', EXAMPLE, '--out', out]).code).toBe(0);
+    const before = contentsOf(out);
+    mkdirSync(join(out, 'finding-aid.csv'));
+    const { code, err } = kinfonds(['export', EXAMPLE, '--to', 'all', '--out', out]);
+    expect(code).toBe(1);
+    expect(err).toContain('finding-aid.csv');
+    expect(contentsOf(out)).toEqual(before);
+  });
+
+  test('check ends with 1 and says what to do, in plain words', () => {
+    const folder = catalogueWith('what\nFerry bell\n');
+    const { code, out } = kinfonds(['check', folder]);
+    expect(code).toBe(1);
+    expect(out).toContain('The collection has no scope and content');
+    expect(out).toContain('(DACS 3.1, ISAD(G) 3.3.1)');
+    expect(out).toContain('"Ferry bell" fits no group');
+  });
+
+  test('validate names what is wrong in each of several files, the readable and the unreadable', () => {
+    const folder = freshFolder();
+    const broken = join(folder, 'broken.xml');
+    writeFileSync(broken, '<ead xmlns="http://ead3.archivists.org/schema/"><archdesc/></ead>');
+    const { code, out } = kinfonds(['validate', broken, join(folder, 'not-there.xml')]);
+    expect(code).toBe(1);
+    expect(out).toContain('EAD3, not valid by');
+    expect(out).toContain('/ead/archdesc');
+    expect(out).toContain('There is no such file.');
+  });
+
+  test('no colour where no terminal is, and a reader may stop early', () => {
+    expect(kinfonds(['check', EXAMPLE]).out).not.toContain('\x1b[');
+  });
+});

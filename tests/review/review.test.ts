@@ -1,0 +1,87 @@
+import { describe, expect, test } from 'vitest';
+import { arrange } from '../../src/arrange/index.ts';
+import type { Finding } from '../../src/catalogue/finding.ts';
+import type { Thing } from '../../src/catalogue/thing.ts';
+import { review } from '../../src/review/index.ts';
+import { someSettings, someThing } from '../support/catalogue.ts';
+
+/** Everything that DACS requires at the top of a multilevel description and a list cannot tell. */
+const FULL = {
+  creators: ['Quill family'],
+  repository: { name: 'Quill family', address: ['Ellersby'] },
+  scope: 'Letters and photographs of the ferry.',
+  access: 'Open.',
+  languages: ['English'],
+  rights: 'CC0 1.0 Universal',
+  history: 'They kept the ferry.',
+  author: 'Nora',
+  custody: 'Ada kept it.',
+  use: 'Ask first.',
+};
+
+function reviewOf(
+  over: Record<string, unknown>,
+  things: readonly Thing[],
+  before: Finding[] = [],
+): Finding[] {
+  const settings = someSettings(over);
+  return review(
+    { folder: '.', settings, things, findings: before },
+    arrange({ settings, things }, '2026-01-01'),
+  );
+}
+
+const letter = someThing({ row: 2, kind: 'letter' });
+const rules = (findings: readonly Finding[]) => findings.map(({ rule }) => rule);
+
+describe('what the standards require at the top (DACS, chapter 1)', () => {
+  test('nothing is left to say of a description that has it all', () => {
+    expect(reviewOf(FULL, [letter])).toEqual([]);
+  });
+
+  test.each([
+    // The element of DACS, the setting that holds it, what its absence is called.
+    ['2.2', 'repository', 'description.repository-place'],
+    ['2.6', 'creators', 'description.creator'],
+    ['3.1', 'scope', 'description.scope'],
+    ['4.1', 'access', 'description.access'],
+    ['4.5', 'languages', 'description.language'],
+    ['8.2', 'rights', 'description.rights'],
+  ])('DACS %s: %s', (number, setting, rule) => {
+    const { [setting]: _, ...rest } = { ...FULL } as Record<string, unknown>;
+    const findings = reviewOf(rest, [letter]);
+    expect(findings).toMatchObject([{ rule, weight: 'must', place: { file: 'collection.yaml' } }]);
+    expect(findings[0]?.source).toContain(`DACS ${number}`);
+  });
+
+  test('a language of the list counts', () => {
+    const { languages: _, ...rest } = FULL;
+    expect(reviewOf(rest, [{ ...letter, languages: ['Norwegian'] }])).toEqual([]);
+  });
+});
+
+test('things that fit no group are named with their row and the column that is blank', () => {
+  const findings = reviewOf({ ...FULL, sort: { groups: ['decade'] } }, [letter]);
+  expect(findings).toMatchObject([{ rule: 'groups.left-over', place: { row: 2, column: 'date' } }]);
+});
+
+test('a language nobody can look up, and words for a group that is not there', () => {
+  const findings = reviewOf({ ...FULL, groups: { Corespondence: { scope: 'x' } } }, [
+    { ...letter, languages: ['Riverish'] },
+  ]);
+  expect(rules(findings)).toEqual(['description.unknown-language', 'groups.unused-words']);
+});
+
+test('what matters most comes first, what was noticed while reading included', () => {
+  const noticed: Finding = { rule: 'list.unknown-column', weight: 'consider', place: {}, found: 'x' };
+  const findings = reviewOf(
+    { ...FULL, scope: undefined },
+    [{ ...letter, languages: ['Riverish'] }],
+    [noticed],
+  );
+  expect(rules(findings)).toEqual([
+    'description.scope',
+    'description.unknown-language',
+    'list.unknown-column',
+  ]);
+});

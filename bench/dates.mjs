@@ -1,8 +1,8 @@
 // Phrases read on one core, with no two alike, beside the edtf package parsing the same dates as EDTF, in one run.
-// Run by hand after `npm run build`: node bench/dates.mjs
+// Part of `npm run bench`.
 import edtf from 'edtf';
 
-const { readDate } = await import(process.env.KINFONDS_DIST ?? '../dist/dates/index.js');
+const { readDate } = await import('../dist/dates/index.js');
 
 const COUNT = 100_000;
 const MONTHS = 'January February March April May June July August September October November December'.split(

@@ -9,6 +9,7 @@ import { sortThings } from './sort.ts';
 
 export { compareSortings, type SortingSummary } from './compare.ts';
 
+export { readKind } from './kind-words.ts';
 export { leftOverThings } from './left-over.ts';
 export { outline } from './outline.ts';
 

@@ -1,13 +1,14 @@
 import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { Finding } from '../catalogue/finding.ts';
 import type { FindingAid } from '../catalogue/finding-aid.ts';
+import { reviewDates } from './dates.ts';
 import { reviewDescription } from './description.ts';
 import { reviewGroups } from './groups.ts';
 
 /** One family of rules: a pure function from what was written and what came of it to what is to be said. */
 export type Rules = (catalogue: Catalogue, aid: FindingAid) => Finding[];
 
-const FAMILIES: readonly Rules[] = [reviewDescription, reviewGroups];
+const FAMILIES: readonly Rules[] = [reviewDescription, reviewDates, reviewGroups];
 
 const WEIGHTS = ['must', 'should', 'consider', 'caution'];
 

@@ -6,6 +6,7 @@ import { sortThings, thingsOf } from '../../src/arrange/sort.ts';
 import type { Component } from '../../src/catalogue/component.ts';
 import { folderKey, groupKey, orderKey, type SortSettings } from '../../src/catalogue/settings.ts';
 import type { Thing } from '../../src/catalogue/thing.ts';
+import { isWithin } from '../../src/dates/index.ts';
 import { dated, someSettings, someThing } from '../support/catalogue.ts';
 
 const noAgents = () => gatherAgents([]);
@@ -191,4 +192,22 @@ describe('sorting a list', () => {
       ['Nils', ['Correspondence', undefined]],
     ]);
   });
+});
+
+test('no part is dated outside its whole (DACS 2.4.9)', () => {
+  fc.assert(
+    fc.property(list, sort, (things, settings) => {
+      const check = ({ dates, children }: Component): void => {
+        const whole = dates.find(({ type }) => type === 'inclusive')?.edtf;
+        for (const child of children) {
+          const part = child.dates.find(({ type }) => type === 'inclusive')?.edtf;
+          if (part !== undefined)
+            expect([part, whole, isWithin(part, whole ?? '')]).toEqual([part, whole, true]);
+          check(child);
+        }
+      };
+      check(arrange({ settings: someSettings({ sort: settings }), things }, '2026-01-01').collection);
+    }),
+    { numRuns: 300 },
+  );
 });

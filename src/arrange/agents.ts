@@ -2,6 +2,7 @@ import type { Agent } from '../catalogue/agent.ts';
 import { fold } from '../catalogue/fold.ts';
 import type { PersonSettings } from '../catalogue/settings.ts';
 import { readDate } from '../dates/index.ts';
+import { typeOf } from './agent-types.ts';
 
 /** What a list says where nobody knows the name; such a word makes no agent. Common practice. */
 const NOBODY = new Set([
@@ -50,7 +51,8 @@ export function gatherAgents(people: readonly PersonSettings[]): Agents {
   for (const person of people) {
     const agent = fromSettings(person, freshId(person.name));
     agents.push(agent);
-    for (const name of [person.name, ...person.also, agent.authorizedForm]) {
+    const withoutYears = agent.authorizedForm?.replace(/, [\d-]+$/, '');
+    for (const name of [person.name, ...person.also, agent.authorizedForm, withoutYears]) {
       if (name !== undefined && !ids.has(fold(name))) ids.set(fold(name), agent.id);
     }
   }
@@ -58,7 +60,7 @@ export function gatherAgents(people: readonly PersonSettings[]): Agents {
   const add = (name: string, key: string) => {
     const id = freshId(name);
     ids.set(key, id);
-    agents.push({ id, type: key.endsWith(' family') ? 'family' : 'person', name });
+    agents.push({ id, type: typeOf(key), name });
     return id;
   };
 

@@ -54,13 +54,14 @@ export function describeCollection(
     dates:
       given === undefined ? datesOfThings(things) : datesOf({ written: given, reading: readDate(given) }),
     extents: extentsOfCollection(things, children),
+    physicalDescription: settings.extent,
     creators: creators.map((agent) => ({ agent })),
     repository: settings.repository,
     languages: languagesOf(settings.languages, things),
     scopeAndContent: scopeFromList(things),
     arrangement: arrangementFrom(settings.sort, children.length),
     ...textsOf(settings),
-    accessConditions: accessFromSettings(settings.access ?? { statement: UNSTATED_ACCESS }),
+    accessConditions: accessFromSettings(settings.access ?? { statement: UNSTATED_ACCESS }, false),
     generalNotes: settings.notes.map((text) => ({ text })),
     people: settings.people
       .map(({ name }) => agents.idOf(name))

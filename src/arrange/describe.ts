@@ -29,7 +29,7 @@ export const nothing = () => ({
 export function describeGroups(groups: readonly Group[], settings: Settings, agents: Agents): Component[] {
   const codes = codesFor(settings);
   const said = new Map(Object.entries(settings.groups).map(([title, words]) => [fold(title), words]));
-  const describeThing = thingDescriber(agents);
+  const describeThing = thingDescriber(agents, settings.sort);
   let folderNumber = 0;
 
   const describeGroup = (group: Group, code: UnitCode, depth: number): Component => {
@@ -47,7 +47,9 @@ export function describeGroups(groups: readonly Group[], settings: Settings, age
       ...(words?.history !== undefined && { biographicalHistory: words.history }),
       ...(words?.scope !== undefined && { scopeAndContent: words.scope }),
       ...(words?.arrangement !== undefined && { arrangement: words.arrangement }),
-      ...(words?.access !== undefined && { accessConditions: accessFromSettings(words.access) }),
+      ...(words?.access !== undefined && {
+        accessConditions: accessFromSettings(words.access, words.access.until !== undefined),
+      }),
       children: [
         ...group.groups.map((inner, index) => describeGroup(inner, codes.below(code, index + 1), depth + 1)),
         ...group.folders.map((folder, index) => describeFolder(folder, codes.below(code, index + 1), title)),

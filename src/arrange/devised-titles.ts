@@ -1,6 +1,6 @@
 import type { FolderKey, GroupKey } from '../catalogue/settings.ts';
 import { capitalised } from './capitalised.ts';
-import { type Count, unitFor } from './extents.ts';
+import { type Count, isUnnamed, unitFor } from './extents.ts';
 import type { Folder, Group } from './sort.ts';
 
 /** What the group is called that holds the things which say nothing on the key they were sorted by. */
@@ -39,6 +39,7 @@ export function folderTitle(
 
 // DACS 2.3.18: up to three forms of material are named, the most predominant first; beyond that, the group's name.
 function natureOf(counts: readonly Count[]): string | undefined {
+  if (counts.some(isUnnamed)) return undefined;
   const forms = counts.map(unitFor);
   if (forms.length > 3) return undefined;
   const last = forms.at(-1);

@@ -6,7 +6,7 @@ import { readKind } from './kind-words.ts';
 
 /** How many of a kind there are, and whether that is a guess. */
 export interface Count {
-  unit: { one: string; many: string };
+  unit: { one: string; many: string; key: string };
   number: number;
   approximate: boolean;
 }
@@ -16,18 +16,17 @@ export function unitFor({ unit, number }: Count): string {
   return number === 1 ? unit.one : unit.many;
 }
 
-const THINGS = { one: 'item', many: 'items' };
+const THINGS = { one: 'item', many: 'items', key: 'item' };
 
 /** What a word of the kind column counts, and whether it says itself that there are several ("letters"). */
 const unitOf = once((word: string | undefined): { unit: Count['unit']; plural: boolean } => {
   if (word === undefined) return { unit: THINGS, plural: false };
   const reading = readKind(word);
-  if (reading !== undefined) return { unit: reading.kind, plural: reading.plural };
-  return { unit: unlisted(fold(word)), plural: false };
+  // A kind that the table does not hold is its own unit, as written; how it makes its plural is not known.
+  if (reading === undefined) return { unit: { one: word, many: word, key: fold(word) }, plural: false };
+  const { one, many } = reading.kind;
+  return { unit: { one, many, key: fold(one) }, plural: reading.plural };
 });
-
-// A kind that the table does not hold is its own unit; how it makes its plural is not known.
-const unlisted = once((word: string): Count['unit'] => ({ one: word, many: word }));
 
 /** How many things one row stands for; a plural kind without a quantity ("letters") counts as one, approximately. */
 export function countOf({ kind, quantity, quantityApproximate }: Thing): Count {
@@ -39,13 +38,16 @@ export function countOf({ kind, quantity, quantityApproximate }: Thing): Count {
   };
 }
 
+/** Whether nothing is known of what the things are. */
+export const isUnnamed = ({ unit }: Count): boolean => unit === THINGS;
+
 /** Counts by kind, the most frequent first, equal ones in the order in which they came. */
 export function countByKind(things: Iterable<Thing>): Count[] {
-  const counts = new Map<Count['unit'], Count>();
+  const counts = new Map<string, Count>();
   for (const thing of things) {
     const count = countOf(thing);
-    const sum = counts.get(count.unit);
-    if (sum === undefined) counts.set(count.unit, count);
+    const sum = counts.get(count.unit.key);
+    if (sum === undefined) counts.set(count.unit.key, count);
     else {
       sum.number += count.number;
       sum.approximate ||= count.approximate;

@@ -7,9 +7,11 @@ import { describeControl } from './control.ts';
 import { describeGroups } from './describe.ts';
 import { sortThings } from './sort.ts';
 
+export { isOpen } from './access.ts';
 export { compareSortings, type SortingSummary } from './compare.ts';
-
+export { groupTitles } from './group-titles.ts';
 export { readKind } from './kind-words.ts';
+export { KINDS } from './kinds.ts';
 export { leftOverThings } from './left-over.ts';
 export { outline } from './outline.ts';
 
@@ -23,6 +25,8 @@ export function arrange(
 ): FindingAid {
   const { settings, things } = catalogue;
   const agents = gatherAgents(settings.people);
+  // In the order of the list, so that it does not hang on the way of sorting which spelling of a name is met first.
+  for (const { creators, people } of things) for (const name of [...creators, ...people]) agents.idOf(name);
   const children = describeGroups(sortThings(things, settings.sort, agents), settings, agents);
   const collection = describeCollection(settings, things, children, agents);
   return {

@@ -6,32 +6,16 @@ import type {
   Extent,
   LanguageUse,
 } from '../catalogue/component.ts';
-import { fold } from '../catalogue/fold.ts';
 import { languageUse } from '../catalogue/languages.ts';
 import { once } from '../catalogue/once.ts';
+import type { SortSettings } from '../catalogue/settings.ts';
 import type { Thing } from '../catalogue/thing.ts';
+import { isOpen } from './access.ts';
 import type { Agents } from './agents.ts';
 import { type Count, countOf, extentsOf } from './extents.ts';
 import { readKind } from './kind-words.ts';
 import type { UnitCode } from './reference-codes.ts';
 import { datesOf } from './statements-of-date.ts';
-
-/** Words by which a list says that anybody may see a thing. Common practice. */
-const OPEN = new Set([
-  'open',
-  'anyone',
-  'anybody',
-  'everyone',
-  'everybody',
-  'all',
-  'public',
-  'unrestricted',
-  'no restriction',
-  'no restrictions',
-  'none',
-  'yes',
-  'free',
-]);
 
 /** Makes what a thing of the list becomes in the finding aid; `box` is given where its folder does not say it already. */
 export type ThingDescriber = (thing: Thing, code: UnitCode, box: string | undefined) => Component;
@@ -40,7 +24,7 @@ export type ThingDescriber = (thing: Thing, code: UnitCode, box: string | undefi
  * A describer of the things of one list. What rows have in common (a cell that holds the same, a date) is worked out
  * and kept once for all of them.
  */
-export function thingDescriber(agents: Agents): ThingDescriber {
+export function thingDescriber(agents: Agents, { groups, folders }: SortSettings): ThingDescriber {
   const links = once((names: readonly string[]) => linksTo(names, agents));
   const dates = once(datesOf);
   const languages = once(languagesOf);
@@ -76,7 +60,10 @@ export function thingDescriber(agents: Agents): ThingDescriber {
       scopeAndContent: thing.description,
       accessConditions: accessConditionsOf(thing),
       physicalCharacteristics: thing.condition,
-      generalNotes: notesOf(thing, nobody),
+      generalNotes: notesOf(thing, nobody, {
+        series: groups.includes('series') ? undefined : thing.series,
+        folder: folders === 'folder' ? undefined : thing.folder,
+      }),
       people: others,
       accessPoints: accessPointsOf(thing, points),
       children: none,
@@ -125,16 +112,19 @@ function linksTo(names: readonly string[], agents: Agents): AgentLink[] {
 function accessConditionsOf({ access, until }: Thing): AccessConditions | undefined {
   if (access === undefined && until === undefined) return undefined;
   const end = until?.reading.kind === 'date' ? until.reading.edtf : undefined;
-  const open = access !== undefined && OPEN.has(fold(access));
   return {
     statement: access ?? `Closed until ${until?.written}`,
-    restricted: end !== undefined || !open,
+    restricted: !isOpen(access),
     ...(end !== undefined && { until: end }),
   };
 }
 
 // Nothing of the list is dropped: what has no place of its own in the description becomes a note under its heading.
-function notesOf(thing: Thing, nobody: (names: readonly string[]) => string[]): Component['generalNotes'] {
+function notesOf(
+  thing: Thing,
+  nobody: (names: readonly string[]) => string[],
+  unused: { series: string | undefined; folder: string | undefined },
+): Component['generalNotes'] {
   const { note, creators, people, languages, access, until, extra } = thing;
   const notes: Component['generalNotes'] = [];
   const add = (head: string, words: readonly string[]) => {
@@ -149,6 +139,8 @@ function notesOf(thing: Thing, nobody: (names: readonly string[]) => string[]): 
   );
   if (access !== undefined && until !== undefined && until.reading.kind !== 'date')
     add('Closed until', [until.written]);
+  if (unused.series !== undefined) add('Series in the list', [unused.series]);
+  if (unused.folder !== undefined) add('Folder in the list', [unused.folder]);
   for (const { heading, text } of extra) add(heading, [text]);
   return notes;
 }

@@ -57,7 +57,7 @@ export const KINDS: readonly Kind[] = [
   row('obituary', 'obituaries', 'Family history'),
   row('memoir', 'memoirs', 'Family history', ['recollections', 'reminiscences']),
 
-  row('letter', 'letters', 'Correspondence', ['correspondence', 'mail', 'note', 'notes']),
+  row('letter', 'letters', 'Correspondence', ['correspondence', 'mail']),
   row('postcard', 'postcards', 'Correspondence', ['post card', 'post cards', 'picture postcard']),
   row('greeting card', 'greeting cards', 'Correspondence', [
     'card',
@@ -73,7 +73,7 @@ export const KINDS: readonly Kind[] = [
   row('invitation', 'invitations', 'Correspondence'),
   row('email', 'emails', 'Correspondence', ['e-mail', 'e-mails']),
 
-  row('diary', 'diaries', 'Diaries and writings', ['journal', 'journals', 'day book', 'logbook', 'log']),
+  row('diary', 'diaries', 'Diaries and writings', ['journal', 'journals', 'logbook', 'log']),
   row('notebook', 'notebooks', 'Diaries and writings', ['note book', 'exercise book', 'exercise books']),
   row('manuscript', 'manuscripts', 'Diaries and writings', [
     'typescript',
@@ -109,6 +109,7 @@ export const KINDS: readonly Kind[] = [
     'document',
     'documents',
   ]),
+  row('ration book', 'ration books', 'Certificates and legal papers'),
   row('passport', 'passports', 'Certificates and legal papers', ['identity card', 'naturalisation paper']),
 
   row('account book', 'account books', 'Accounts and business papers', [
@@ -135,7 +136,6 @@ export const KINDS: readonly Kind[] = [
     'service papers',
     'discharge',
     'military record',
-    'ration book',
   ]),
   row('medical paper', 'medical papers', 'Medical papers', [
     'medical record',

@@ -21,8 +21,13 @@ export function datesOf(date: Thing['date']): DateStatement[] {
   const expression = displayDate(edtf);
   const statement: DateStatement = { type: 'inclusive', expression, edtf };
   if (written !== expression && written !== edtf && bulk === undefined) statement.written = written;
-  if (assumed.length > 0) statement.note = noteOn(written, alternatives);
+  if (assumed.length > 0 || isWorkedOut(written, edtf)) statement.note = noteOn(written, alternatives);
   return statements(statement, bulk);
+}
+
+/** Whether a day was worked out from a feast or the like: "Christmas 1955" names no day of the month. */
+function isWorkedOut(written: string, edtf: string): boolean {
+  return /^\d{4}-\d\d-\d\d$/.test(edtf) && written.match(/\d+/g)?.length === 1 && /\p{L}/u.test(written);
 }
 
 /** For the readers of the finding aid; how to write the date without a doubt is for the owner of the list alone. */
@@ -36,6 +41,26 @@ function noteOn(written: string, alternatives: readonly string[] = []): string {
 export function datesOfThings(things: readonly Thing[]): DateStatement[] {
   const dates = things.map(edtfOf).filter((edtf) => edtf !== undefined);
   const edtf = inclusiveDatesWithGaps(dates);
-  if (edtf === undefined) return [UNDATED];
-  return statements({ type: 'inclusive', expression: displayDate(edtf), edtf }, bulkDates(dates));
+  if (edtf === undefined) return datesInWords(things);
+  return statements({ type: 'inclusive', expression: displayDate(edtf), edtf }, bulkDates(eachPiece(things)));
 }
+
+/** What can be said of things of which no date could be read: their own words, as long as those are few. */
+function datesInWords(things: readonly Thing[]): DateStatement[] {
+  const unread = things.flatMap(({ date }) => (date?.reading.kind === 'unreadable' ? [date.written] : []));
+  const words = [...new Set(unread)];
+  if (words.length === 0) return [UNDATED];
+  return [{ type: 'inclusive', expression: words.length > 3 ? 'dates in words only' : words.join('; ') }];
+}
+
+/** The date of each piece, so that a bundle of three hundred weighs more than a card. */
+function* eachPiece(things: readonly Thing[]): Generator<string> {
+  for (const thing of things) {
+    const edtf = edtfOf(thing);
+    if (edtf === undefined) continue;
+    for (let left = Math.min(thing.quantity ?? 1, MOST_PIECES); left > 0; left--) yield edtf;
+  }
+}
+
+/** More pieces than this in one row weigh no more. */
+const MOST_PIECES = 1000;

@@ -40,6 +40,8 @@ repository:
 #   - Quill family
 ## From when to when. If it is not given, it is worked out from the list.
 # dates: 1898-1988
+## How much it is, if you have measured it.
+# extent: 2 boxes (0.8 linear feet)
 ## How you write a date in figures, if you do: day-month (5/6/1962 is 5 June) or month-day (5/6/1962 is May 6).
 # dateOrder: day-month
 ## The years to be expected. They tell which century '61 is, and find a year that was mistyped.

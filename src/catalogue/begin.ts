@@ -1,8 +1,9 @@
-import { mkdir, readdir, rmdir } from 'node:fs/promises';
+import { readdir, rmdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { type Start, settingsTemplate } from './begin-template.ts';
 import { CatalogueError, type Finding } from './finding.ts';
 import { LIST_FILE, SETTINGS_FILE } from './load-findings.ts';
+import { makeFolder } from './make-folder.ts';
 import { sayIssues } from './say-issue.ts';
 import { settings } from './settings.ts';
 import { COLUMNS } from './thing.ts';
@@ -77,21 +78,6 @@ function optionTroubles({ title, prefix, repository }: Start): Finding[] {
   );
 }
 
-/** @returns the folder where it was made now, undefined where it was there */
-async function makeFolder(folder: string): Promise<string | undefined> {
-  try {
-    return await mkdir(folder, { recursive: true });
-  } catch (error) {
-    const { code } = error as NodeJS.ErrnoException;
-    if (code !== 'EEXIST' && code !== 'ENOTDIR') throw writeTrouble(join(folder, SETTINGS_FILE), error);
-    const found = 'A file stands where the folder is to be.';
-    const advice = 'Choose another name for the folder, or move the file.';
-    throw new CatalogueError([
-      { rule: 'begin.file', weight: 'must', place: { file: folder }, found, advice },
-    ]);
-  }
-}
-
 function already(folder: string, there: readonly string[]): Finding {
   const names = [SETTINGS_FILE, LIST_FILE].filter((name) => there.includes(name)).join(' and ');
   return {
@@ -99,6 +85,6 @@ function already(folder: string, there: readonly string[]): Finding {
     weight: 'must',
     place: { file: folder },
     found: `There is a catalogue here already: it has ${names}. Nothing was changed.`,
-    advice: 'Begin the new one in another folder, or go on with this one: kinfonds arrange.',
+    advice: `Begin the new one in another folder, or go on with this one: kinfonds arrange ${folder}`,
   };
 }

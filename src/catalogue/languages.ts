@@ -15,13 +15,25 @@ let byWord: Map<string, LanguageRow> | undefined;
 /** Every code and English name of ISO 639 (parts 1, 2 and 3), folded; two-letter codes win over three-letter ones. */
 function table(): Map<string, LanguageRow> {
   if (byWord !== undefined) return byWord;
-  byWord = new Map();
-  for (const { name, iso6393: code3, iso6392B, iso6392T, iso6391 } of iso6393) {
-    const row = { code: iso6392B ?? 'mis', name, iso6393: code3 };
-    const words = [iso6391, iso6392B, iso6392T, code3, name, name.replace(/ \(.*\)$/, '')];
-    for (const word of words) if (word !== undefined && !byWord.has(fold(word))) byWord.set(fold(word), row);
+  const words = new Map<string, LanguageRow>();
+  const add = (word: string | undefined, row: LanguageRow) => {
+    if (word !== undefined && !words.has(fold(word))) words.set(fold(word), row);
+  };
+  const rows = iso6393.map(({ name, iso6393: code3, ...codes }) => ({
+    row: { code: codes.iso6392B ?? 'mis', name, iso6393: code3 },
+    codes: [codes.iso6391, codes.iso6392B, codes.iso6392T, code3],
+  }));
+  // The codes first: there is a language named En.
+  for (const { row, codes } of rows) for (const code of codes) add(code, row);
+  for (const { row } of rows) for (const name of [row.name, row.name.replace(/ \(.*\)$/, '')]) add(name, row);
+  // What a language calls itself: Deutsch, norsk.
+  for (const { iso6391, iso6393: code3 } of iso6393) {
+    const row = iso6391 === undefined ? undefined : words.get(code3);
+    const own = iso6391 && new Intl.DisplayNames([iso6391], { type: 'language' }).of(iso6391);
+    if (row !== undefined && own) add(own, row);
   }
-  return byWord;
+  byWord = words;
+  return words;
 }
 
 /**
@@ -30,7 +42,8 @@ function table(): Map<string, LanguageRow> {
  * @returns undefined where ISO 639 has no such code or English name
  */
 export const languageUse = once((word: string): LanguageUse | undefined => {
-  const row = table().get(fold(word));
+  // en-GB is English (BCP 47).
+  const row = table().get(fold(word)) ?? table().get(fold(/^([a-z]{2,3})-/i.exec(word)?.[1] ?? ''));
   if (row === undefined) return undefined;
   const name = row.name.replace(/ \(\d.*\)$/, '');
   const script = new Intl.Locale(row.iso6393).maximize().script;

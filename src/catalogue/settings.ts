@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { agentType } from './agent.ts';
 import { repository } from './component.ts';
+import { dayOrInstant } from './day-or-instant.ts';
 import { line, prose } from './text.ts';
 
 /** By what things can be put into groups. */
@@ -41,10 +42,16 @@ const conditions = z.union([
   z.strictObject({ statement: prose, until: dateText.optional() }),
 ]);
 
+const eachOnce = (words: readonly string[]) => new Set(words).size === words.length;
+
 /** How to sort: broad groups, the order within, and folders. */
 export const sortSettings = z.strictObject({
-  groups: z.array(groupKey).min(1).default(['kind']),
-  order: z.array(orderKey).min(1).default(['date', 'title']),
+  groups: z.array(groupKey).min(1).refine(eachOnce, 'must not hold the same word twice').default(['kind']),
+  order: z
+    .array(orderKey)
+    .min(1)
+    .refine(eachOnce, 'must not hold the same word twice')
+    .default(['date', 'title']),
   folders: folderKey.default('year'),
 });
 
@@ -70,6 +77,7 @@ export const settings = z.strictObject({
     .default('/'),
   creators: z.array(line).default([]),
   dates: dateText.optional().describe('Worked out from the list if not given'),
+  extent: line.optional().describe('Measured on the shelf, such as 2 boxes (0.8 linear feet)'),
   repository,
   dateOrder: z
     .enum(['day-month', 'month-day'])
@@ -103,7 +111,9 @@ export const settings = z.strictObject({
   notes: z.array(prose).default([]),
   subjects: z.array(line).default([]),
   author: line.optional().describe('Who wrote the description'),
-  described: dateText
+  described: z
+    .union([z.string(), z.number().transform(String)])
+    .pipe(dayOrInstant)
     .optional()
     .describe('When the description was made, as 2026 or 2026-05-14; today if not given'),
   sources: z.array(line).default([]),

@@ -33,9 +33,8 @@ export function arrangeCommand(program: Command): void {
       for (const line of outline(aid.collection, all ? 'item' : 'file')) process.stdout.write(`${line}\n`);
       const left = leftOverThings(catalogue).length;
       if (left > 0) {
-        process.stderr.write(
-          `${left} of ${catalogue.things.length} things fit no group; \`kinfonds check\` names them.\n`,
-        );
+        const count = `${left} of ${catalogue.things.length} things`;
+        process.stderr.write(`${count} fit no group; this names them: kinfonds check ${folder}\n`);
       }
     });
 }

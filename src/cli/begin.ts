@@ -15,9 +15,12 @@ export function beginCommand(program: Command): void {
       const { beginCatalogue } = await import('../catalogue/begin.ts');
       const files = await beginCatalogue(folder, options);
       if (json) return printJson({ folder, files });
-      process.stdout.write(`Made ${files.join(' and ')}.\n`);
+      const kept = files.some((file) => file.endsWith('list.csv'))
+        ? ''
+        : ' The list that is there was left as it is.';
+      process.stdout.write(`Made ${files.join(' and ')}.${kept}\n`);
       process.stdout.write(
-        'Fill in collection.yaml and list.csv (one row a thing); then run: kinfonds arrange\n',
+        `Fill in both, one row of the list for each thing; then run: kinfonds arrange ${folder}\n`,
       );
     });
 }

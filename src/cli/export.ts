@@ -1,7 +1,7 @@
 import { join } from 'node:path';
 import type { Command } from 'commander';
 import type { FormatName } from '../export/format-names.ts';
-import { DIR, formats, JSON_OPTION, printJson, SCHEMAS_OPTION } from './options.ts';
+import { DIR, formats, JSON_OPTION, printJson, SCHEMAS_OPTION, schemasFolder } from './options.ts';
 import { progress } from './progress.ts';
 
 interface Options {
@@ -18,7 +18,7 @@ export function exportCommand(program: Command): void {
     .argument(...DIR)
     .option('--to <FORMATS>', 'ead3, json, csv, several of them parted by commas, or all', formats, ['ead3'])
     .option('--out <DIR>', 'folder to write into (default: "finding-aid" in the catalogue folder)')
-    .option(...SCHEMAS_OPTION)
+    .option(...SCHEMAS_OPTION, schemasFolder)
     .option(...JSON_OPTION)
     .addHelpText('after', '\nExample: kinfonds export quill-papers --to ead3,csv --out finding-aid')
     .action(async (folder: string, { to, out = join(folder, 'finding-aid'), schemas, json }: Options) => {
@@ -45,9 +45,12 @@ export function exportCommand(program: Command): void {
         process.stdout.write(`${path}\n`);
         if (validation !== undefined) printValidation(validation, process.stderr);
       }
-      if (catalogue.findings.length > 0) {
+      const { review } = await import('../review/index.ts');
+      const { countFindings } = await import('./findings.ts');
+      const findings = review(catalogue, aid);
+      if (findings.length > 0) {
         process.stderr.write(
-          `Noticed while reading: ${catalogue.findings.length}; \`kinfonds check\` tells what.\n`,
+          `There is more to say of it (${countFindings(findings)}): kinfonds check ${folder}\n`,
         );
       }
     });

@@ -8,17 +8,39 @@ const COLOUR: Record<Weight, Colour> = {
   caution: 'magenta',
 };
 
-/** Prints findings as sentences: the weight and the place, what was found; below it what to do, once for all alike. */
+/** So many findings of one rule are shown; the rest are counted. */
+const MOST = 20;
+
+/**
+ * Prints findings as sentences, those of one rule together: the weight and the place, what was found; below each, or
+ * once below all where they have it in common, what to do.
+ */
 export function printFindings(findings: readonly Finding[], stream: NodeJS.WriteStream): void {
-  findings.forEach(({ weight, place, found, advice, source }, index) => {
-    const where = sayPlace(place);
-    stream.write(
-      `${coloured(weight, COLOUR[weight], stream)}  ${where === '' ? '' : `${where}: `}${found}\n`,
-    );
-    if (advice !== undefined && findings[index + 1]?.advice !== advice) {
-      stream.write(`        ${advice}${source === undefined ? '' : ` (${source})`}\n`);
-    }
-  });
+  for (const alike of byRule(findings)) {
+    const shown = alike.slice(0, MOST);
+    shown.forEach(({ weight, place, found, advice, source }, index) => {
+      const where = sayPlace(place);
+      stream.write(
+        `${coloured(weight, COLOUR[weight], stream)}  ${where === '' ? '' : `${where}: `}${found}\n`,
+      );
+      const last = index === shown.length - 1;
+      if (last && alike.length > MOST)
+        stream.write(`        … and ${alike.length - MOST} more like this; --json shows all.\n`);
+      if (advice !== undefined && (last || shown[index + 1]?.advice !== advice)) {
+        stream.write(`        ${advice}${source === undefined ? '' : ` (${source})`}\n`);
+      }
+    });
+  }
+}
+
+function byRule(findings: readonly Finding[]): Finding[][] {
+  const rules = new Map<string, Finding[]>();
+  for (const finding of findings) {
+    const alike = rules.get(finding.rule);
+    if (alike === undefined) rules.set(finding.rule, [finding]);
+    else alike.push(finding);
+  }
+  return [...rules.values()];
 }
 
 /** How many findings there are of each weight, in words: "2 must, 1 consider". */

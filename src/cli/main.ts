@@ -37,7 +37,8 @@ for (const add of [
 // A reader that has seen enough (`kinfonds arrange | head`) ends the work in peace.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   if (error.code === 'EPIPE') process.exit();
-  throw error;
+  process.stderr.write(`kinfonds: The result could not be printed (${error.code}).\n`);
+  process.exit(1);
 });
 
 try {

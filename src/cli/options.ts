@@ -1,3 +1,4 @@
+import { existsSync } from 'node:fs';
 import { InvalidArgumentError } from 'commander';
 import { FORMAT_NAMES, type FormatName } from '../export/format-names.ts';
 
@@ -10,17 +11,20 @@ export const SCHEMAS_OPTION = [
 
 /** The formats named in a list such as `ead3,csv`, or all of them. */
 export function formats(list: string): FormatName[] {
-  if (list.trim() === 'all') return [...FORMAT_NAMES];
   const names = list.split(',').map((name) => name.trim().toLowerCase());
+  if (names.includes('all')) return [...FORMAT_NAMES];
   return [...new Set(names)].map((name) => {
     const known = FORMAT_NAMES.find((format) => format === name);
-    if (known === undefined) {
-      throw new InvalidArgumentError(
-        `"${name}" is not a format. There are: ${FORMAT_NAMES.join(', ')}, or all.`,
-      );
-    }
+    if (known === undefined)
+      throw new InvalidArgumentError(`The formats are ${FORMAT_NAMES.join(', ')}; all takes them all.`);
     return known;
   });
+}
+
+/** A folder of schemas that is there. */
+export function schemasFolder(folder: string): string {
+  if (!existsSync(folder)) throw new InvalidArgumentError('There is no such folder.');
+  return folder;
 }
 
 /** Prints a result as JSON on standard output. */

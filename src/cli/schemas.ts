@@ -1,12 +1,12 @@
 import type { Command } from 'commander';
-import { JSON_OPTION, printJson, SCHEMAS_OPTION } from './options.ts';
+import { JSON_OPTION, printJson, SCHEMAS_OPTION, schemasFolder } from './options.ts';
 
 export function schemasCommand(program: Command): void {
   program
     .command('schemas')
     .description('say which published schemas are on this machine')
     .option('--get', 'fetch those that are missing from their official addresses')
-    .option(...SCHEMAS_OPTION)
+    .option(...SCHEMAS_OPTION, schemasFolder)
     .option(...JSON_OPTION)
     .addHelpText('after', '\nExample: kinfonds schemas --get')
     .action(async ({ get, schemas, json }: { get?: true; schemas?: string; json?: true }) => {

@@ -1,17 +1,26 @@
 import { CatalogueError } from '../catalogue/finding.ts';
 import { printFindings } from './findings.ts';
 
-/** Says on standard error what went wrong, in the terms of whoever called. @returns the exit code */
+/** Says what went wrong, in the terms of whoever called: for machines, or in sentences. @returns the exit code */
 export function report(error: unknown): number {
-  if (error instanceof CatalogueError) {
-    printFindings(error.findings, process.stderr);
+  if (process.argv.includes('--json')) {
+    const problems = error instanceof CatalogueError ? error.findings : [{ found: messageOf(error) }];
+    process.stdout.write(`${JSON.stringify({ problems }, null, 2)}\n`);
+  } else if (error instanceof CatalogueError) {
+    const musts = error.findings.filter(({ weight }) => weight === 'must');
+    printFindings(musts, process.stderr);
     process.stderr.write(
-      `${error.findings.length === 1 ? 'One problem' : `${error.findings.length} problems`}; nothing was changed.\n`,
+      `${musts.length === 1 ? 'One problem' : `${musts.length} problems`}; nothing was changed.\n`,
     );
   } else {
-    process.stderr.write(`kinfonds: ${error instanceof Error ? error.message : String(error)}\n`);
-    if (process.env.KINFONDS_TRACE !== undefined && error instanceof Error)
-      process.stderr.write(`${error.stack}\n`);
+    process.stderr.write(`kinfonds: ${messageOf(error)}\n`);
   }
   return 1;
+}
+
+/** The message of an error that is meant for people; of any other, which is a mistake in this program, all there is. */
+function messageOf(error: unknown): string {
+  if (error instanceof Error)
+    return error.constructor === Error ? error.message : (error.stack ?? error.message);
+  return String(error);
 }

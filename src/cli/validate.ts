@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import { JSON_OPTION, printJson, SCHEMAS_OPTION } from './options.ts';
+import { JSON_OPTION, printJson, SCHEMAS_OPTION, schemasFolder } from './options.ts';
 import { progress } from './progress.ts';
 
 export function validateCommand(program: Command): void {
@@ -7,7 +7,7 @@ export function validateCommand(program: Command): void {
     .command('validate')
     .description('hold EAD3 files, from whatever source, against their schema')
     .argument('<FILE...>', 'the files')
-    .option(...SCHEMAS_OPTION)
+    .option(...SCHEMAS_OPTION, schemasFolder)
     .option(...JSON_OPTION)
     .addHelpText('after', '\nExample: kinfonds validate finding-aid/ead3.xml')
     .action(async (files: string[], { schemas, json }: { schemas?: string; json?: true }) => {
@@ -16,19 +16,22 @@ export function validateCommand(program: Command): void {
       const { printValidation } = await import('./validation.ts');
       const { unreadable } = await import('./unreadable.ts');
       const bar = progress(files.length);
-      const validations = [];
+      const results = [];
       for (const file of files) {
         bar(file);
         const bytes = await readFile(file).catch(unreadable);
-        const validation =
-          typeof bytes === 'string'
-            ? { file, valid: false, messages: [{ line: 1, says: bytes }], more: 0, remarks: [] }
-            : await validateXml(bytes, file, { folder: schemas });
-        validations.push(validation);
+        if (typeof bytes === 'string') {
+          process.exitCode = 1;
+          results.push({ file, valid: false, unreadable: bytes });
+          if (!json) process.stdout.write(`${file}: ${bytes}\n`);
+          continue;
+        }
+        const validation = await validateXml(bytes, file, { folder: schemas });
+        results.push(validation);
         if (!validation.valid) process.exitCode = 1;
         if (!json) printValidation(validation, process.stdout);
       }
       bar();
-      if (json) printJson(validations);
+      if (json) printJson(results);
     });
 }

@@ -1,6 +1,7 @@
-import { mkdir, readFile } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { FindingAid } from '../catalogue/finding-aid.ts';
+import { makeFolder } from '../catalogue/make-folder.ts';
 import { type Staged, stage } from '../catalogue/write-whole.ts';
 import type { SchemaPlaces } from '../xml/schema-folders.ts';
 import type { Validation } from '../xml/validate.ts';
@@ -30,7 +31,7 @@ export async function exportFindingAid(
   places: SchemaPlaces = {},
   step: (words: string) => void = () => {},
 ): Promise<ExportResult> {
-  await mkdir(folder, { recursive: true });
+  await makeFolder(folder);
   const staged: Staged[] = [];
   const written: Exported[] = [];
   try {

@@ -1,6 +1,6 @@
 import type { Finding } from '../catalogue/finding.ts';
 import type { Column } from '../catalogue/thing.ts';
-import { type DateContext, type DateReading, readDate } from '../dates/index.ts';
+import { type DateContext, type DateReading, displayDate, readDate } from '../dates/index.ts';
 
 /** A date as the list writes it, with its reading. */
 export interface WrittenDate {
@@ -37,7 +37,9 @@ export function dateFindings(
     return [{ rule: 'list.date-unreadable', weight: 'should', place, found, advice: ACCEPTED }];
   }
   if (reading.kind === 'undated' || reading.assumed.length === 0) return [];
-  const found = `The date “${written}” was read as ${reading.edtf}: ${reading.assumed.join(' ')}`;
+  const { assumed, alternatives, edtf } = reading;
+  const read = alternatives === undefined ? ` was read as ${displayDate(edtf)}` : ' is in doubt';
+  const found = `The date “${written}”${read}: ${assumed.join(' ')}`;
   // What was assumed says itself how to write it without a doubt.
   return [{ rule: 'list.date-assumed', weight: 'consider', place, found }];
 }

@@ -69,6 +69,7 @@ export const EVERYDAY_HEADINGS: Readonly<Record<Column, readonly string[]>> = {
       'who is in it',
       'who is it',
     ],
+    ...['to', 'recipient', 'recipients', 'addressee', 'sent to', 'written to'],
     ...['people shown', 'whose', 'family member', 'family members', 'about whom'],
   ],
   place: [

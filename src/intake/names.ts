@@ -34,3 +34,8 @@ export function splitNames(cell: string, known: ReadonlySet<string>): readonly s
     return all ? names : [part];
   });
 }
+
+/** The languages of one cell; no name of a language holds a comma, a stroke or an "and". */
+export function splitLanguages(cell: string): readonly string[] {
+  return splitCell(cell.replace(/\s*[,/]\s*|\s+(?:and|&)\s+/gi, ';'));
+}

@@ -17,7 +17,7 @@ import {
   perhapsTwo,
   tooLong,
 } from './list-findings.ts';
-import { maybeTwo, splitCell, splitNames } from './names.ts';
+import { maybeTwo, splitCell, splitLanguages, splitNames } from './names.ts';
 import { readQuantity } from './quantity.ts';
 
 /** What collection.yaml says that helps to read the list. */
@@ -44,9 +44,10 @@ export function readThings(
   // One reading and one string for all cells that hold the same: most columns repeat a few words.
   const people = once((cell: string) => splitNames(cell, known));
   const several = once(splitCell);
+  const languages = once(splitLanguages);
   const share = once((text: string) => text);
   const quantity = once(readQuantity);
-  const { today: _, ...ahead } = dates;
+  const { today: _, earliestYear: __, latestYear: ___, ...ahead } = dates;
   // A thing cannot be from tomorrow, but a restriction ends there.
   const readers = { date: dateReader(dates), until: dateReader(ahead) };
   const joined = new Map<Column, { row: number; name: string; rows: number }>();
@@ -86,7 +87,7 @@ export function readThings(
       creators: names(row, cells, 'creator'),
       places: several(text(cells, at.place)),
       copies: copies(row, cells),
-      languages: several(text(cells, at.language)),
+      languages: languages(text(cells, at.language)),
       extra: NO_EXTRA,
     };
     if (number !== '') thing.number = number;

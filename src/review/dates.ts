@@ -23,7 +23,7 @@ function beforeItsKind({ row, title, kind, date }: Thing): Finding[] {
       rule: 'dates.before-its-kind',
       weight: 'should',
       place: { file: 'list.csv', row, column: 'date' },
-      found: `"${title}" is dated “${date.written}”, but a ${known.kind} cannot be older than ${known.year} (${known.because}).`,
+      found: `“${title}” is dated “${date.written}”, but a ${known.kind} cannot be older than ${known.year} (${known.because}).`,
       advice: 'Look at the date and at the kind again; a copy is dated by when it was made.',
       source: `${known.year}: ${known.source}`,
     },
@@ -44,7 +44,7 @@ function outsideTheWhole(things: readonly Thing[], written: string): Finding[] {
     rule: 'dates.outside-the-whole',
     weight: 'should',
     place: { file: 'list.csv', row, column: 'date' },
-    found: `"${title}" is dated “${date?.written}”, which is not within the dates of the collection, “${written}”.`,
+    found: `“${title}” is dated “${date?.written}”, which is not within the dates of the collection, “${written}”.`,
     advice:
       'Mend the one or the other; without "dates" in collection.yaml, those of the collection are worked out.',
     source: 'DACS 2.4.9',

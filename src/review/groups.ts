@@ -1,57 +1,60 @@
-import { leftOverThings } from '../arrange/index.ts';
+import { groupTitles, leftOverThings } from '../arrange/index.ts';
 import type { Component } from '../catalogue/component.ts';
 import type { Finding } from '../catalogue/finding.ts';
-import { languageUse } from '../catalogue/languages.ts';
+import { nearest } from '../catalogue/nearest.ts';
+import type { Settings } from '../catalogue/settings.ts';
 import type { Rules } from './index.ts';
-
-/** Things that fit no group, languages nobody can look up, and words in `collection.yaml` for groups that do not exist. */
-export const reviewGroups: Rules = (catalogue, aid) => [
-  ...leftOverThings(catalogue).map(
-    ({ thing, key }): Finding => ({
-      rule: 'groups.left-over',
-      weight: 'should',
-      place: { file: 'list.csv', row: thing.row, column: COLUMN[key] ?? key },
-      found: `"${thing.title}" fits no group, since its ${COLUMN[key] ?? key} is not noted.`,
-      advice: 'It is kept in a group of its own at the end.',
-      source: 'common practice',
-    }),
-  ),
-  ...unknownLanguages(catalogue),
-  ...unusedGroups(catalogue.settings.groups, aid.collection),
-];
 
 /** The column that a group key is read from, where it bears another name. */
 const COLUMN: Partial<Record<string, string>> = { person: 'people', decade: 'date', year: 'date' };
 
-const unknownLanguages: (catalogue: Parameters<Rules>[0]) => Finding[] = ({ things }) =>
-  things.flatMap(({ row, languages }) =>
-    languages
-      .filter((word) => languageUse(word) === undefined)
-      .map((word) => ({
-        rule: 'description.unknown-language',
-        weight: 'should',
-        place: { file: 'list.csv', row, column: 'language' },
-        found: `"${word}" is not a language that ISO 639 knows by this name or code.`,
-        advice:
-          'Write its English name or its code, such as Norwegian or nor; until then it stands in a note.',
-        source: 'ISO 639-2',
-      })),
-  );
+/** Things that fit no group, folders that lie in several boxes, and words in `collection.yaml` for groups that are none. */
+export const reviewGroups: Rules = (catalogue, aid) => [
+  ...leftOverThings(catalogue).map(({ thing, key }): Finding => {
+    const column = COLUMN[key] ?? key;
+    return {
+      rule: 'groups.left-over',
+      weight: 'should',
+      place: { file: 'list.csv', row: thing.row, column },
+      found: `“${thing.title}” fits no group, since its ${column} is not noted.`,
+      advice: 'Note it there; until then the thing stands in a group of its own at the end.',
+      source: 'common practice',
+    };
+  }),
+  ...foldersInSeveralBoxes(aid.collection),
+  ...unusedGroups(catalogue.settings.groups, groupTitles(catalogue)),
+];
 
-function unusedGroups(groups: Parameters<Rules>[0]['settings']['groups'], collection: Component): Finding[] {
-  const titles = new Set<string>();
-  const walk = ({ title, children }: Component) => {
-    titles.add(title.toLowerCase());
-    children.forEach(walk);
-  };
-  collection.children.forEach(walk);
-  return Object.entries(groups)
-    .filter(([name, { title }]) => !titles.has((title ?? name).toLowerCase()))
-    .map(([name]) => ({
-      rule: 'groups.unused-words',
+function foldersInSeveralBoxes({ title, referenceCode, containers, children }: Component): Finding[] {
+  if (!containers.some(({ type }) => type === 'folder')) return children.flatMap(foldersInSeveralBoxes);
+  const boxes = [...new Set(children.flatMap((child) => child.containers.map(({ number }) => number)))];
+  if (boxes.length < 2) return [];
+  return [
+    {
+      rule: 'groups.folder-in-several-boxes',
       weight: 'consider',
-      place: { file: 'collection.yaml' },
-      found: `There are words for a group "${name}", but no group has this title.`,
-      advice: 'Compare the titles that `kinfonds arrange` prints.',
-    }));
+      place: { component: referenceCode ?? title },
+      found: `The things of this folder, “${title}”, lie in several boxes: ${boxes.join(', ')}.`,
+      advice:
+        'A folder lies in one box: bring them together, or let the "folder" column say how they are foldered.',
+      source: 'common practice',
+    },
+  ];
+}
+
+function unusedGroups(groups: Settings['groups'], titles: readonly string[]): Finding[] {
+  const known = new Set(titles.map((title) => title.toLowerCase()));
+  return Object.keys(groups)
+    .filter((name) => !known.has(name.toLowerCase()))
+    .map((name) => {
+      const meant = nearest(name, titles);
+      return {
+        rule: 'groups.unused-words',
+        weight: 'consider',
+        place: { file: 'collection.yaml' },
+        found: `There are words for a group “${name}”, but no group has this title.`,
+        advice:
+          meant === undefined ? 'Compare the titles that "kinfonds arrange" prints.' : `Is “${meant}” meant?`,
+      };
+    });
 }

@@ -4,11 +4,12 @@ import type { FindingAid } from '../catalogue/finding-aid.ts';
 import { reviewDates } from './dates.ts';
 import { reviewDescription } from './description.ts';
 import { reviewGroups } from './groups.ts';
+import { reviewWords } from './words-of-the-list.ts';
 
 /** One family of rules: a pure function from what was written and what came of it to what is to be said. */
 export type Rules = (catalogue: Catalogue, aid: FindingAid) => Finding[];
 
-const FAMILIES: readonly Rules[] = [reviewDescription, reviewDates, reviewGroups];
+const FAMILIES: readonly Rules[] = [reviewDescription, reviewDates, reviewWords, reviewGroups];
 
 const WEIGHTS = ['must', 'should', 'consider', 'caution'];
 

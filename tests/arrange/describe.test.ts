@@ -63,7 +63,7 @@ describe('the finding aid that follows from a list', () => {
       'QF/2/1  Photograph, 1934 January  (folder 2, 1 photograph)',
       'QF/2/1/1  Ferry under ice, 1934 January  (1 photograph)',
       'QF/3  Things whose kind is not yet noted, undated  (1 item)',
-      'QF/3/1  Item, undated  (folder 3, 1 item)',
+      'QF/3/1  Things whose kind is not yet noted, undated  (folder 3, 1 item)',
       'QF/3/1/1  Bell of the old ferry, undated',
     ]);
   });
@@ -283,4 +283,86 @@ describe('weighing ways of sorting', () => {
       leftOverThings({ settings: someSettings(), things }).map(({ thing, key }) => [thing.row, key]),
     ).toEqual([[5, 'kind']]);
   });
+});
+
+describe('what a stranger’s list taught', () => {
+  test('folder and series of the list are kept where the sorting does not use them', () => {
+    const item = itemOf({ folder: 'Blue', series: 'Ferry' });
+    expect(item.generalNotes).toEqual([
+      { head: 'Series in the list', text: 'Ferry' },
+      { head: 'Folder in the list', text: 'Blue' },
+    ]);
+    const used = { sort: { groups: ['series'], folders: 'folder' } };
+    const { collection } = arranged([someThing({ row: 2, folder: 'Blue', series: 'Ferry' })], used);
+    expect(collection.children[0]?.title).toBe('Ferry');
+    expect(collection.children[0]?.children[0]?.title).toBe('Blue');
+    expect(collection.children[0]?.children[0]?.children[0]?.generalNotes).toEqual([]);
+  });
+
+  test('a kind of one’s own is shown as written', () => {
+    const { collection } = arranged([
+      someThing({ row: 2, kind: 'Schlüssel' }),
+      someThing({ row: 3, kind: 'schlüssel' }),
+    ]);
+    expect(collection.children[0]).toMatchObject({
+      title: 'Schlüssel',
+      extents: [{ quantity: 2, unit: 'Schlüssel' }],
+    });
+  });
+
+  test('dates in words do not make a group undated', () => {
+    const group = (...words: string[]) =>
+      arranged(
+        words.map((written, index) => someThing({ row: index + 2, kind: 'letter', date: dated(written) })),
+      ).collection.children[0]?.dates[0]?.expression;
+    expect(group('um die Ernte', 'undated')).toBe('um die Ernte');
+    expect(group('the flood', 'the frost', 'the thaw', 'the drought')).toBe('dates in words only');
+    expect(group('undated')).toBe('undated');
+  });
+
+  test('bulk dates weigh pieces, not rows (DACS 2.4.10)', () => {
+    const rows = Array.from({ length: 12 }, (_, index) =>
+      someThing({ row: index + 2, kind: 'letter', date: dated('1890') }),
+    );
+    const bundle = someThing({ row: 20, kind: 'letter', date: dated('1970'), quantity: 300 });
+    expect(arranged([...rows, bundle]).collection.dates[1]).toMatchObject({ type: 'bulk', edtf: '1970' });
+  });
+
+  test('the words behind a day that was worked out stay', () => {
+    expect(itemOf({ date: dated('Christmas 1955') }).dates[0]?.note).toContain('“Christmas 1955”');
+    expect(itemOf({ date: dated('14 May 1952') }).dates[0]?.note).toBeUndefined();
+  });
+
+  test('an end of a restriction does not close what anybody may see', () => {
+    expect(itemOf({ access: 'open', until: dated('2050') }).accessConditions?.restricted).toBe(false);
+    const access = { statement: 'Open, save for the letters of 1944.', until: '2040' };
+    expect(arranged(things, { access }).collection.accessConditions).toEqual({
+      statement: access.statement,
+      restricted: false,
+      until: '2040',
+    });
+  });
+
+  test('a name turned round is the same name', () => {
+    const agents = gatherAgents(someSettings({ people: [{ name: 'Heinrich Brandt', born: 1898 }] }).people);
+    expect(agents.idOf('Brandt, Heinrich')).toBe('heinrich-brandt');
+  });
+
+  test.each([
+    ['Savings Bank of Ellersby', 'corporateBody'],
+    ['Bell & Co.', 'corporateBody'],
+    ['Rook family', 'family'],
+    ['Ada Cole', 'person'],
+    ['Clara Banks', 'person'],
+  ])('%s is a %s', (name, type) => {
+    const agents = gatherAgents([]);
+    agents.idOf(name);
+    expect(agents.all()[0]?.type).toBe(type);
+  });
+
+  test.each([
+    ['norsk', 'nor'],
+    ['Deutsch', 'ger'],
+    ['en-GB', 'eng'],
+  ])('%s is %s', (word, code) => expect(languageUse(word)?.code).toBe(code));
 });

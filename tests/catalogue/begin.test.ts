@@ -149,8 +149,8 @@ describe('nothing is overwritten', () => {
 
   it('where a file stands in the place of the folder', async () => {
     writeFileSync(folder, 'mine');
-    expect(await rulesOf(beginCatalogue(folder, start))).toEqual(['begin.file']);
-    expect(await rulesOf(beginCatalogue(join(folder, 'below'), start))).toEqual(['begin.file']);
+    expect(await rulesOf(beginCatalogue(folder, start))).toEqual(['write.file-in-the-way']);
+    expect(await rulesOf(beginCatalogue(join(folder, 'below'), start))).toEqual(['write.file-in-the-way']);
     expect(readFileSync(folder, 'utf8')).toBe('mine');
   });
 });

@@ -40,7 +40,9 @@ describe('kinfonds', () => {
       expect([args, code, out]).toEqual([args, 2, '']);
       expect(err).toMatch(/^error: /);
     }
-    expect(kinfonds(['export', '--to', 'parchment']).err).toContain('There are: ead3, json, csv, or all.');
+    expect(kinfonds(['export', '--to', 'parchment']).err).toContain(
+      'The formats are ead3, json, csv; all takes them all.',
+    );
   });
 
   test('from begin to a finding aid, using only what the messages say', () => {
@@ -70,13 +72,15 @@ describe('kinfonds', () => {
       code: 0,
       out: ['ead3.xml', 'finding-aid.json', 'finding-aid.csv'].map((file) => `${join(out, file)}\n`).join(''),
     });
-    expect(exported.err).toContain('EAD3, valid by');
+    expect(exported.err).toContain('valid EAD3, by the');
     expect(kinfonds(['validate', join(out, 'ead3.xml')]).code).toBe(0);
   });
 
   test('the folder defaults to the current one', () => {
     const folder = catalogueWith('what,when\nFerry bell,1891\n');
-    expect(kinfonds(['arrange'], { cwd: folder }).out).toContain('RF/1/1  Item, 1891');
+    expect(kinfonds(['arrange'], { cwd: folder }).out).toContain(
+      'RF/1/1  Things whose kind is not yet noted, 1891',
+    );
   });
 
   test('the same catalogue gives the same bytes', () => {
@@ -106,7 +110,7 @@ describe('kinfonds', () => {
   });
 
   test('problems of the settings and of the list are reported together, and nothing is written', () => {
-    const folder = catalogueWith('title,number\n,1\nBell,2\nOar,2\n', 'titel: x\nprefix: RF\n');
+    const folder = catalogueWith('title,number,kind\n,1,letter\nBell,2,\nOar,2,\n', 'titel: x\nprefix: RF\n');
     const before = contentsOf(folder);
     const { code, out, err } = kinfonds(['export', folder]);
     expect([code, out]).toEqual([1, '']);
@@ -135,7 +139,7 @@ describe('kinfonds', () => {
     expect(code).toBe(1);
     expect(out).toContain('The collection has no scope and content');
     expect(out).toContain('(DACS 3.1, ISAD(G) 3.3.1)');
-    expect(out).toContain('"Ferry bell" fits no group');
+    expect(out).toContain('“Ferry bell” fits no group');
   });
 
   test('validate names what is wrong in each of several files, the readable and the unreadable', () => {
@@ -144,7 +148,7 @@ describe('kinfonds', () => {
     writeFileSync(broken, '<ead xmlns="http://ead3.archivists.org/schema/"><archdesc/></ead>');
     const { code, out } = kinfonds(['validate', broken, join(folder, 'not-there.xml')]);
     expect(code).toBe(1);
-    expect(out).toContain('EAD3, not valid by');
+    expect(out).toContain('not valid EAD3, by the');
     expect(out).toContain('/ead/archdesc');
     expect(out).toContain('There is no such file.');
   });

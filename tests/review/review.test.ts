@@ -3,7 +3,7 @@ import { arrange } from '../../src/arrange/index.ts';
 import type { Finding } from '../../src/catalogue/finding.ts';
 import type { Thing } from '../../src/catalogue/thing.ts';
 import { review } from '../../src/review/index.ts';
-import { someSettings, someThing } from '../support/catalogue.ts';
+import { dated, someSettings, someThing } from '../support/catalogue.ts';
 
 /** Everything that DACS requires at the top of a multilevel description and a list cannot tell. */
 const FULL = {
@@ -69,7 +69,7 @@ test('a language nobody can look up, and words for a group that is not there', (
   const findings = reviewOf({ ...FULL, groups: { Corespondence: { scope: 'x' } } }, [
     { ...letter, languages: ['Riverish'] },
   ]);
-  expect(rules(findings)).toEqual(['description.unknown-language', 'groups.unused-words']);
+  expect(rules(findings)).toEqual(['words.unknown-language', 'groups.unused-words']);
 });
 
 test('what matters most comes first, what was noticed while reading included', () => {
@@ -79,9 +79,52 @@ test('what matters most comes first, what was noticed while reading included', (
     [{ ...letter, languages: ['Riverish'] }],
     [noticed],
   );
-  expect(rules(findings)).toEqual([
-    'description.scope',
-    'description.unknown-language',
-    'list.unknown-column',
+  expect(rules(findings)).toEqual(['description.scope', 'words.unknown-language', 'list.unknown-column']);
+});
+
+describe('words of the list', () => {
+  test('a kind that is not known is named once, with what may be meant', () => {
+    const list = [2, 3, 4].map((row) => someThing({ row, kind: 'leter' }));
+    expect(reviewOf(FULL, list)).toMatchObject([
+      {
+        rule: 'words.unknown-kind',
+        place: { row: 2 },
+        found: expect.stringContaining('(and in 2 more rows)'),
+        advice: 'Is “letter” meant?',
+      },
+    ]);
+  });
+
+  test('names of the list alone are said, people and organisations apart', () => {
+    const list = [{ ...letter, people: ['Bea Rook', 'Savings Bank of Ellersby'] }];
+    const settings = { ...FULL, people: [{ name: 'Quill family', type: 'family' }] };
+    expect(reviewOf(settings, list).map(({ found }) => found)).toEqual([
+      'Names of the list taken for those of single people: “Bea Rook”.',
+      'Names of the list taken for those of organisations: “Savings Bank of Ellersby”.',
+    ]);
+  });
+
+  test('a language of the settings that nobody can look up', () => {
+    expect(rules(reviewOf({ ...FULL, languages: ['English', 'Klingonish'] }, [letter]))).toEqual([
+      'words.unknown-language-of-all',
+    ]);
+  });
+
+  test('what is open needs no end of a restriction', () => {
+    const list = [{ ...letter, access: 'anyone', until: dated('2050') }];
+    expect(reviewOf(FULL, list)).toMatchObject([
+      { rule: 'words.open-yet-ending', place: { row: 2, column: 'until' } },
+    ]);
+  });
+});
+
+test('a folder whose things lie in several boxes', () => {
+  const list = ['1', '2'].map((box, index) => someThing({ row: index + 2, kind: 'letter', box }));
+  expect(reviewOf(FULL, list)).toMatchObject([
+    {
+      rule: 'groups.folder-in-several-boxes',
+      place: { component: 'QF/1/1' },
+      found: expect.stringContaining('1, 2'),
+    },
   ]);
 });

@@ -53,5 +53,5 @@ function historyOf({ name, authorizedForm, history }: Agent): XmlElement[] {
 function accessConditions({ statement, until }: AccessConditions): XmlElement[] {
   if (until === undefined) return ps(statement);
   const end = element('date', { normal: normalDate(until) }, displayDate(until));
-  return [...ps(statement), element('p', {}, ['Restricted until ', end, '.'])];
+  return [...ps(statement), element('p', {}, ['End of the restriction: ', end, '.'])];
 }

@@ -1,0 +1,107 @@
+import { isOpen, KINDS, readKind } from '../arrange/index.ts';
+import type { Finding } from '../catalogue/finding.ts';
+import { languageUse } from '../catalogue/languages.ts';
+import { nearest } from '../catalogue/nearest.ts';
+import type { Thing } from '../catalogue/thing.ts';
+import type { Rules } from './index.ts';
+
+/** Words of the list and of the settings that the program does not know, or has to guess at; each is said once. */
+export const reviewWords: Rules = ({ settings, things }, aid) => [
+  ...unknownKinds(things),
+  ...unknownLanguages(things),
+  ...[settings.language, ...settings.languages]
+    .filter((word) => languageUse(word) === undefined)
+    .map(unknownInSettings),
+  ...peopleInTheListOnly(aid.people.slice(settings.people.length)),
+  ...openYetEnding(things),
+];
+
+/** A word with the rows it stands in, for each word that `of` finds in the things. */
+function rowsByWord(
+  things: readonly Thing[],
+  of: (thing: Thing) => readonly string[],
+): Map<string, number[]> {
+  const found = new Map<string, number[]>();
+  for (const thing of things) {
+    for (const word of of(thing)) {
+      const rows = found.get(word);
+      if (rows === undefined) found.set(word, [thing.row]);
+      else rows.push(thing.row);
+    }
+  }
+  return found;
+}
+
+const more = (rows: readonly number[]) => (rows.length === 1 ? '' : ` (and in ${rows.length - 1} more rows)`);
+
+function unknownKinds(things: readonly Thing[]): Finding[] {
+  const words = rowsByWord(things, ({ kind }) => (kind === undefined || readKind(kind) ? [] : [kind]));
+  const known = KINDS.flatMap(({ one, many, also }) => [one, many, ...also]);
+  return [...words].map(([word, rows]) => {
+    const meant = nearest(word, known);
+    return {
+      rule: 'words.unknown-kind',
+      weight: 'consider',
+      place: { file: 'list.csv', row: rows[0] ?? 0, column: 'kind' },
+      found: `“${word}”${more(rows)} is not a kind that is known, so it makes a group of its own.`,
+      ...(meant !== undefined && { advice: `Is “${meant}” meant?` }),
+    };
+  });
+}
+
+const LANGUAGE_ADVICE = 'Write its English name or its code, such as Norwegian or nor.';
+
+function unknownLanguages(things: readonly Thing[]): Finding[] {
+  const words = rowsByWord(things, ({ languages }) =>
+    languages.filter((word) => languageUse(word) === undefined),
+  );
+  return [...words].map(([word, rows]) => ({
+    rule: 'words.unknown-language',
+    weight: 'should',
+    place: { file: 'list.csv', row: rows[0] ?? 0, column: 'language' },
+    found: `“${word}”${more(rows)} is not a language that ISO 639 knows by this name or code; it stands in a note.`,
+    advice: LANGUAGE_ADVICE,
+    source: 'ISO 639-2',
+  }));
+}
+
+const unknownInSettings = (word: string): Finding => ({
+  rule: 'words.unknown-language-of-all',
+  weight: 'should',
+  place: { file: 'collection.yaml' },
+  found: `“${word}” is not a language that ISO 639 knows by this name or code, so it is left out.`,
+  advice: LANGUAGE_ADVICE,
+  source: 'ISO 639-2',
+});
+
+/** What kind of agent a name stands for is a guess where `collection.yaml` does not say it. */
+function peopleInTheListOnly(agents: readonly { name: string; type: string }[]): Finding[] {
+  return (['person', 'corporateBody'] as const).flatMap((type): Finding[] => {
+    const names = agents.filter((agent) => agent.type === type).map(({ name }) => `“${name}”`);
+    if (names.length === 0) return [];
+    const listed = `${names.slice(0, 8).join(', ')}${names.length > 8 ? ` and ${names.length - 8} more` : ''}`;
+    return [
+      {
+        rule: `words.taken-for-${type === 'person' ? 'people' : 'organisations'}`,
+        weight: 'consider',
+        place: { file: 'list.csv', column: 'people' },
+        found: `Names of the list taken for those of ${type === 'person' ? 'single people' : 'organisations'}: ${listed}.`,
+        advice: 'Where that is wrong, or more is known, add the name under "people" in collection.yaml.',
+      },
+    ];
+  });
+}
+
+function openYetEnding(things: readonly Thing[]): Finding[] {
+  return things
+    .filter(({ access, until }) => access !== undefined && until !== undefined)
+    .filter((thing) => isOpen(thing.access))
+    .map(({ row, title, access, until }) => ({
+      rule: 'words.open-yet-ending',
+      weight: 'should',
+      place: { file: 'list.csv', row, column: 'until' },
+      found: `Anybody may see “${title}” (“${access}”), and yet a restriction is to end (“${until?.written}”).`,
+      advice: 'Say in the access column who may see it until then.',
+      source: 'DACS 4.1',
+    }));
+}

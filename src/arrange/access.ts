@@ -1,7 +1,7 @@
 import type { AccessConditions } from '../catalogue/component.ts';
 import { fold } from '../catalogue/fold.ts';
 import type { Settings } from '../catalogue/settings.ts';
-import { readDate } from '../dates/index.ts';
+import { type DateContext, readDate } from '../dates/index.ts';
 
 /** Words by which a list says that anybody may see a thing. Common practice. */
 const OPEN = new Set([
@@ -15,7 +15,6 @@ const OPEN = new Set([
   'unrestricted',
   'no restriction',
   'no restrictions',
-  'none',
   'yes',
   'free',
 ]);
@@ -32,7 +31,8 @@ export function isOpen(access: string | undefined): boolean {
 export function accessFromSettings(
   { statement, until }: NonNullable<Settings['access']>,
   restricted: boolean,
+  context: DateContext,
 ): AccessConditions {
-  const reading = until === undefined ? undefined : readDate(until);
+  const reading = until === undefined ? undefined : readDate(until, context);
   return { statement, restricted, ...(reading?.kind === 'date' && { until: reading.edtf }) };
 }

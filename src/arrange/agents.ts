@@ -1,8 +1,10 @@
 import type { Agent } from '../catalogue/agent.ts';
+import { dateContextOf } from '../catalogue/date-context.ts';
 import { fold } from '../catalogue/fold.ts';
-import type { PersonSettings } from '../catalogue/settings.ts';
-import { readDate } from '../dates/index.ts';
+import type { PersonSettings, Settings } from '../catalogue/settings.ts';
+import { type DateContext, readDate } from '../dates/index.ts';
 import { typeOf } from './agent-types.ts';
+import { authorizedForm, nameParts } from './authorized-form.ts';
 
 /** What a list says where nobody knows the name; such a word makes no agent. Common practice. */
 const NOBODY = new Set([
@@ -27,8 +29,10 @@ export interface Agents {
   all(): Agent[];
 }
 
-/** @param people what `collection.yaml` says of people; it comes first, and its names and variants win */
-export function gatherAgents(people: readonly PersonSettings[]): Agents {
+/** What `collection.yaml` says of people comes first, and its names and variants win over those of the list. */
+export function gatherAgents(settings: Settings): Agents {
+  const { people } = settings;
+  const context = dateContextOf(settings);
   const agents: Agent[] = [];
   // By the name folded, and once met, by the name as written too.
   const ids = new Map<string, string | undefined>();
@@ -49,12 +53,22 @@ export function gatherAgents(people: readonly PersonSettings[]): Agents {
   };
 
   for (const person of people) {
-    const agent = fromSettings(person, freshId(person.name));
+    const agent = fromSettings(person, freshId(person.name), context);
     agents.push(agent);
-    const withoutYears = agent.authorizedForm?.replace(/, [\d-]+$/, '');
+    const withoutYears = agent.nameParts?.map(({ text }) => text).join(', ');
     for (const name of [person.name, ...person.also, agent.authorizedForm, withoutYears]) {
       if (name !== undefined && !ids.has(fold(name))) ids.set(fold(name), agent.id);
     }
+  }
+
+  // Once all are known: a relation may name somebody who comes later.
+  for (const [at, { relations }] of people.entries()) {
+    const links = relations.flatMap(({ to, as }) => {
+      const id = ids.get(fold(to));
+      return id === undefined ? [] : [{ agent: id, as }];
+    });
+    const agent = agents[at];
+    if (agent !== undefined && links.length > 0) agent.relations = links;
   }
 
   const add = (name: string, key: string) => {
@@ -81,46 +95,38 @@ export function gatherAgents(people: readonly PersonSettings[]): Agents {
   };
 }
 
-function fromSettings(person: PersonSettings, id: string): Agent {
-  const { name, type, also, born, died, history, source, identifier } = person;
-  const birth = born === undefined ? undefined : edtfOf(born);
-  const death = died === undefined ? undefined : edtfOf(died);
+function fromSettings(person: PersonSettings, id: string, context: DateContext): Agent {
+  const { name, type, also, born, died, history, source, identifier, occupations } = person;
+  const [birth, death] = [edtfOf(born, context), edtfOf(died, context)];
+  const parts =
+    type === 'person' ? nameParts(person.heading?.replace(/, [^,]*\d{4}[^,]*$/, '') ?? name) : undefined;
+  const places = placesOf(person);
   return {
     id,
     type,
     name,
-    authorizedForm: person.heading ?? heading(name, type, birth, death),
+    authorizedForm: person.heading ?? (parts === undefined ? name : authorizedForm(parts, birth, death)),
+    ...(parts !== undefined && { nameParts: parts }),
     ...(also.length > 0 && { variants: also }),
     ...(birth !== undefined && { birth }),
     ...(death !== undefined && { death }),
+    ...(places.length > 0 && { places }),
+    ...(occupations.length > 0 && { occupations }),
     ...(history !== undefined && { history }),
     ...(source !== undefined && { source }),
     ...(identifier !== undefined && { identifier }),
   };
 }
 
-function edtfOf(written: string): string | undefined {
-  const reading = readDate(written);
-  return reading.kind === 'date' ? reading.edtf : undefined;
+function placesOf({ birthplace, deathplace, places }: PersonSettings): NonNullable<Agent['places']> {
+  return [
+    ...(birthplace === undefined ? [] : [{ name: birthplace, role: 'birth' as const }]),
+    ...places.map((name) => ({ name, role: 'residence' as const })),
+    ...(deathplace === undefined ? [] : [{ name: deathplace, role: 'death' as const }]),
+  ];
 }
 
-// Common practice (and RDA 9.2.2.4): family name first, then the years that tell namesakes apart. Only names of
-// people whom collection.yaml lists are turned round; a name met in the list alone stays as written.
-function heading(
-  name: string,
-  type: Agent['type'],
-  birth: string | undefined,
-  death: string | undefined,
-): string {
-  if (type !== 'person') return name;
-  const [, given, particle, family] =
-    /^([^,]*\p{Lu}[^,\s]*)\s((?:(?:van|von|de|der|den|del|di|du|la|le|ter|zu)\s)*)(\p{Lu}\S*)$/u.exec(name) ??
-    [];
-  const turned =
-    given !== undefined && family !== undefined
-      ? `${family}, ${given}${particle ? ` ${particle.trim()}` : ''}`
-      : name;
-  const years = [birth, death].map((edtf) => /^\d{4}/.exec(edtf ?? '')?.[0]);
-  if (years[0] === undefined && years[1] === undefined) return turned;
-  return `${turned}, ${years[0] ?? ''}-${years[1] ?? ''}`;
+function edtfOf(written: string | undefined, context: DateContext): string | undefined {
+  const reading = written === undefined ? undefined : readDate(written, context);
+  return reading?.kind === 'date' ? reading.edtf : undefined;
 }

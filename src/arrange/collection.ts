@@ -1,4 +1,5 @@
 import type { Component, Extent, LanguageUse } from '../catalogue/component.ts';
+import { dateContextOf } from '../catalogue/date-context.ts';
 import { languageUse } from '../catalogue/languages.ts';
 import type { Settings } from '../catalogue/settings.ts';
 import type { Thing } from '../catalogue/thing.ts';
@@ -45,14 +46,17 @@ export function describeCollection(
   agents: Agents,
 ): Component {
   const { dates: given } = settings;
-  const creators = settings.creators.map((name) => agents.idOf(name)).filter((id) => id !== undefined);
+  const context = dateContextOf(settings);
+  const creators = idsOf(settings.creators, agents);
   return {
     ...codesFor(settings).top,
     level: 'collection',
     title: settings.title,
     ...nothing(),
     dates:
-      given === undefined ? datesOfThings(things) : datesOf({ written: given, reading: readDate(given) }),
+      given === undefined
+        ? datesOfThings(things)
+        : datesOf({ written: given, reading: readDate(given, context) }),
     extents: extentsOfCollection(things, children),
     physicalDescription: settings.extent,
     creators: creators.map((agent) => ({ agent })),
@@ -61,18 +65,25 @@ export function describeCollection(
     scopeAndContent: scopeFromList(things),
     arrangement: arrangementFrom(settings.sort, children.length),
     ...textsOf(settings),
-    accessConditions: accessFromSettings(settings.access ?? { statement: UNSTATED_ACCESS }, false),
+    accessConditions: accessFromSettings(settings.access ?? { statement: UNSTATED_ACCESS }, false, context),
     generalNotes: settings.notes.map((text) => ({ text })),
-    people: settings.people
-      .map(({ name }) => agents.idOf(name))
-      .filter((id) => id !== undefined && !creators.includes(id))
-      .map((agent) => ({ agent: agent ?? '' })),
+    people: idsOf(
+      settings.people.map(({ name }) => name),
+      agents,
+    )
+      .filter((id) => !creators.includes(id))
+      .map((agent) => ({ agent })),
     accessPoints: [
       ...settings.subjects.map((term) => ({ type: 'subject' as const, term })),
       ...genresOf(things).map((term) => ({ type: 'genre' as const, term })),
     ],
     children,
   };
+}
+
+/** Each agent once, however many of its names are given. */
+function idsOf(names: readonly string[], agents: Agents): string[] {
+  return [...new Set(names.map((name) => agents.idOf(name)))].filter((id) => id !== undefined);
 }
 
 function textsOf(settings: Settings): Described {

@@ -36,7 +36,7 @@ const WAYS: readonly (readonly GroupKey[])[] = [
 export function compareSortings(settings: Settings, things: readonly Thing[]): SortingSummary[] {
   const chosen = settings.sort.groups.join();
   const ways = WAYS.some((way) => way.join() === chosen) ? WAYS : [settings.sort.groups, ...WAYS];
-  const agents = gatherAgents(settings.people);
+  const agents = gatherAgents(settings);
   return ways.map((way) => {
     const groups = sortThings(things, { ...settings.sort, groups: [...way] }, agents);
     return { groups: way, chosen: way.join() === chosen, ...summary(groups) };

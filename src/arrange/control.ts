@@ -4,8 +4,6 @@ import type { Settings } from '../catalogue/settings.ts';
 import { codesFor } from './reference-codes.ts';
 import { UNSTATED_RIGHTS } from './stand-ins.ts';
 
-const ENGLISH = { code: 'eng', name: 'English', script: { code: 'Latn', name: 'Latin' } };
-
 /**
  * The control of the description: ISAD(G) 3.7, DACS 8.
  * @param today the day of the description where `collection.yaml` names none, as YYYY-MM-DD
@@ -14,8 +12,8 @@ export function describeControl(settings: Settings, today: string): Control {
   const described = settings.described ?? today;
   const { author, repository, rights, rightsAddress } = settings;
   return {
-    recordId: codesFor(settings).top.id,
-    title: `Finding aid to the ${lowerFirstArticle(settings.title)}`,
+    recordId: codesFor(settings).top.referenceCode,
+    title: `Finding aid to the ${withoutArticle(settings.title)}`,
     ...(author !== undefined && { author }),
     publisher: repository.name,
     ...(repository.address !== undefined && { publisherAddress: repository.address }),
@@ -23,7 +21,7 @@ export function describeControl(settings: Settings, today: string): Control {
     maintenanceStatus: 'new',
     publicationStatus: 'inprocess',
     maintenanceAgency: repository,
-    languages: [languageUse(settings.language) ?? ENGLISH],
+    languages: [languageUse(settings.language) ?? { code: 'und', name: settings.language }],
     conventions: [
       { abbreviation: 'DACS', citation: 'Describing Archives: A Content Standard' },
       {
@@ -44,4 +42,4 @@ export function describeControl(settings: Settings, today: string): Control {
 }
 
 /** "The Quill papers" after "Finding aid to the" loses its own article. */
-const lowerFirstArticle = (title: string) => title.replace(/^the\s+/i, '');
+const withoutArticle = (title: string) => title.replace(/^the\s+/i, '');

@@ -1,4 +1,5 @@
 import type { Component, Container } from '../catalogue/component.ts';
+import { dateContextOf } from '../catalogue/date-context.ts';
 import { fold } from '../catalogue/fold.ts';
 import type { Settings } from '../catalogue/settings.ts';
 import type { Thing } from '../catalogue/thing.ts';
@@ -29,6 +30,7 @@ export const nothing = () => ({
 export function describeGroups(groups: readonly Group[], settings: Settings, agents: Agents): Component[] {
   const codes = codesFor(settings);
   const said = new Map(Object.entries(settings.groups).map(([title, words]) => [fold(title), words]));
+  const context = dateContextOf(settings);
   const describeThing = thingDescriber(agents, settings.sort);
   let folderNumber = 0;
 
@@ -48,7 +50,7 @@ export function describeGroups(groups: readonly Group[], settings: Settings, age
       ...(words?.scope !== undefined && { scopeAndContent: words.scope }),
       ...(words?.arrangement !== undefined && { arrangement: words.arrangement }),
       ...(words?.access !== undefined && {
-        accessConditions: accessFromSettings(words.access, words.access.until !== undefined),
+        accessConditions: accessFromSettings(words.access, words.access.until !== undefined, context),
       }),
       children: [
         ...group.groups.map((inner, index) => describeGroup(inner, codes.below(code, index + 1), depth + 1)),

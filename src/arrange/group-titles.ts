@@ -9,5 +9,5 @@ export function groupTitles(catalogue: { settings: Settings; things: readonly Th
   const { settings, things } = catalogue;
   const titles = (groups: readonly Group[]): string[] =>
     groups.flatMap((group) => [groupTitle(group), ...titles(group.groups)]);
-  return [...new Set(titles(sortThings(things, settings.sort, gatherAgents(settings.people))))];
+  return [...new Set(titles(sortThings(things, settings.sort, gatherAgents(settings))))];
 }

@@ -24,7 +24,7 @@ export function arrange(
   today: string,
 ): FindingAid {
   const { settings, things } = catalogue;
-  const agents = gatherAgents(settings.people);
+  const agents = gatherAgents(settings);
   // In the order of the list, so that it does not hang on the way of sorting which spelling of a name is met first.
   for (const { creators, people } of things) for (const name of [...creators, ...people]) agents.idOf(name);
   const children = describeGroups(sortThings(things, settings.sort, agents), settings, agents);
@@ -33,7 +33,14 @@ export function arrange(
     format: 'kinfonds finding aid',
     version: 1,
     control: describeControl(settings, today),
+    ...recipientOf(settings),
     people: agents.all(),
     collection,
   };
+}
+
+function recipientOf({ recipient }: Settings): Pick<FindingAid, 'recipient'> {
+  if (recipient === undefined) return {};
+  const { formats: _, prefix: __, ...known } = recipient;
+  return { recipient: known };
 }

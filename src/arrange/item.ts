@@ -26,6 +26,7 @@ export type ThingDescriber = (thing: Thing, code: UnitCode, box: string | undefi
  */
 export function thingDescriber(agents: Agents, { groups, folders }: SortSettings): ThingDescriber {
   const links = once((names: readonly string[]) => linksTo(names, agents));
+  const makers = once((creators: readonly AgentLink[]) => new Set(creators.map(({ agent }) => agent)));
   const dates = once(datesOf);
   const languages = once(languagesOf);
   const points = {
@@ -39,7 +40,8 @@ export function thingDescriber(agents: Agents, { groups, folders }: SortSettings
     const count = countOf(thing);
     const counted = thing.kind !== undefined && !(thing.quantity === undefined && count.approximate);
     const creators = links(thing.creators);
-    const others = links(thing.people).filter(({ agent }) => !creators.some((link) => link.agent === agent));
+    const made = makers(creators);
+    const others = links(thing.people).filter(({ agent }) => !made.has(agent));
     // One literal with every field, absent or not: a hundred thousand objects of one shape are small and quick.
     return {
       id: code.id,
@@ -100,12 +102,8 @@ function languagesOf(languages: readonly string[]): LanguageUse[] {
 }
 
 function linksTo(names: readonly string[], agents: Agents): AgentLink[] {
-  const links: AgentLink[] = [];
-  for (const name of names) {
-    const agent = agents.idOf(name);
-    if (agent !== undefined && !links.some((link) => link.agent === agent)) links.push({ agent });
-  }
-  return links;
+  const ids = new Set(names.map((name) => agents.idOf(name)));
+  return [...ids].flatMap((agent) => (agent === undefined ? [] : [{ agent }]));
 }
 
 /** DACS 4.1. Without a word in the list there is nothing to say at this level. */

@@ -6,7 +6,7 @@ import { type Group, sortThings, thingsOf } from './sort.ts';
 /** The things that fit no group, each with the key on which it says nothing, in the order in which they stand. */
 export function leftOverThings(catalogue: { settings: Settings; things: readonly Thing[] }) {
   const { settings, things } = catalogue;
-  return [...leftOver(sortThings(things, settings.sort, gatherAgents(settings.people)))];
+  return [...leftOver(sortThings(things, settings.sort, gatherAgents(settings)))];
 }
 
 /** The same for things already sorted. */

@@ -7,10 +7,12 @@ export interface UnitCode {
 }
 
 /**
- * Gives codes by place: the prefix, then the number of each unit within the one above, from 1. ISAD(G) 3.1.1.
+ * Gives codes by place: the prefix (the recipient's, if there is one), then the number of each unit within the one above, from 1. ISAD(G) 3.1.1.
  * The id holds the same numbers, so that it stays as long as the code does.
  */
-export function codesFor({ prefix, separator }: Pick<Settings, 'prefix' | 'separator'>) {
+export function codesFor(settings: Pick<Settings, 'prefix' | 'separator' | 'recipient'>) {
+  const { separator } = settings;
+  const prefix = settings.recipient?.prefix ?? settings.prefix;
   const plain = prefix.normalize('NFKD').replace(/[^A-Za-z0-9_]+/g, '_');
   const root = /^[A-Za-z_]/.test(plain) ? plain : `c${plain}`;
   const top: UnitCode = { referenceCode: prefix, id: root };

@@ -39,10 +39,10 @@ function noteOn(written: string, alternatives: readonly string[] = []): string {
 
 /** The dates of things taken together: inclusive dates, large gaps shown, and bulk dates (DACS 2.4.7, 2.4.10, 2.4.11). */
 export function datesOfThings(things: readonly Thing[]): DateStatement[] {
-  const dates = things.map(edtfOf).filter((edtf) => edtf !== undefined);
-  const edtf = inclusiveDatesWithGaps(dates);
+  const pieces = piecesByDate(things);
+  const edtf = inclusiveDatesWithGaps(pieces.keys());
   if (edtf === undefined) return datesInWords(things);
-  return statements({ type: 'inclusive', expression: displayDate(edtf), edtf }, bulkDates(eachPiece(things)));
+  return statements({ type: 'inclusive', expression: displayDate(edtf), edtf }, bulkDates(pieces));
 }
 
 /** What can be said of things of which no date could be read: their own words, as long as those are few. */
@@ -53,14 +53,12 @@ function datesInWords(things: readonly Thing[]): DateStatement[] {
   return [{ type: 'inclusive', expression: words.length > 3 ? 'dates in words only' : words.join('; ') }];
 }
 
-/** The date of each piece, so that a bundle of three hundred weighs more than a card. */
-function* eachPiece(things: readonly Thing[]): Generator<string> {
+/** How many pieces have each date: a bundle of three hundred weighs more than a card. */
+function piecesByDate(things: readonly Thing[]): Map<string, number> {
+  const pieces = new Map<string, number>();
   for (const thing of things) {
     const edtf = edtfOf(thing);
-    if (edtf === undefined) continue;
-    for (let left = Math.min(thing.quantity ?? 1, MOST_PIECES); left > 0; left--) yield edtf;
+    if (edtf !== undefined) pieces.set(edtf, (pieces.get(edtf) ?? 0) + (thing.quantity ?? 1));
   }
+  return pieces;
 }
-
-/** More pieces than this in one row weigh no more. */
-const MOST_PIECES = 1000;

@@ -10,9 +10,19 @@ export const agent = z.strictObject({
   type: agentType,
   name: line.describe('The name as people say it: Ada Quill'),
   authorizedForm: line.optional().describe('The form for headings: Quill, Ada, 1902-1988'),
+  nameParts: z
+    .array(z.strictObject({ type: z.enum(['surname', 'forename', 'other']), text: line }))
+    .optional()
+    .describe('The name taken apart, in the order of the heading'),
   variants: z.array(line).optional().describe('Other names by which it occurs in the material'),
   birth: line.optional().describe('Birth or founding, as EDTF'),
   death: line.optional().describe('Death or end, as EDTF'),
+  places: z.array(z.strictObject({ name: line, role: z.enum(['birth', 'death', 'residence']) })).optional(),
+  occupations: z.array(line).optional(),
+  relations: z
+    .array(z.strictObject({ agent: id, as: line }))
+    .optional()
+    .describe('Other agents, and what they are to this one: mother, husband, employer'),
   history: prose.optional().describe('Biographical or administrative history of this agent'),
   source: line
     .optional()

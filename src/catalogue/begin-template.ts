@@ -127,10 +127,39 @@ repository:
 #     heading: Quill, Ada, 1902-1988
 #     born: 1902
 #     died: 1988-05-12
+##     Where they were born and died; under \`places\`, where else they lived.
+#     birthplace: Sallow Reach
+#     deathplace: Sallow Reach
+#     places: [Osier Point, Heron Ford]
+##     What they did for a living.
+#     occupations: [ferrywoman, apple grower]
+##     Other people of this list, and what each was to this one. Only what stands here is taken as known: that Nils
+##     had a granddaughter must stand with Nils, if it is to be said there too.
+#     relations:
+#       - to: Nils Quill
+#         as: grandfather
 #     history: Kept the ferry from 1931 until the bridge was opened.
 ##     Where the heading is registered, if it is: the code of the register, and the number or address there.
 #     source: local
 #     identifier: quill-ada
+#   - name: Nils Quill
+
+## Who is to receive the collection, if that is known: an archive, a library, a society. Only the name must be there.
+# recipient:
+#   name: Osier County Historical Society
+#   address: [12 Mill Street, Heron Ford]
+##   Its code, if it has one (an ISIL, which it will know), and its country as two capital letters.
+#   isil: US-XxOsier
+#   country: US
+##   The forms it wants, if it has said so: ead3, ead2002, dc, dcterms, eac-cpf, json, csv. Those are then what
+##   kinfonds export writes when it is not asked for any others.
+#   formats: [ead3, eac-cpf]
+##   The list from which it wants the codes of languages in EAD3: iso639-2b or iso639-3.
+#   languageCodes: iso639-2b
+##   What stands between several values in one cell of dublin-core.csv.
+#   separator: "; "
+##   What reference codes begin with there, if not with your own prefix.
+#   prefix: OC-17
 
 ## How to sort. Try kinfonds arrange --compare before you move anything.
 # sort:

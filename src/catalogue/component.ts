@@ -1,3 +1,4 @@
+import countries from 'i18n-iso-countries';
 import { z } from 'zod';
 import { agentLink } from './agent.ts';
 import { id, line, prose } from './text.ts';
@@ -84,21 +85,29 @@ export const accessConditions = z.strictObject({
   restricted: z.boolean().default(false),
 });
 
+/** ISO 3166-1. */
+export const countryCode = z
+  .string()
+  .regex(/^[A-Z]{2}$/, 'must be a code of two capital letters (ISO 3166), such as US')
+  .refine(
+    (code) => countries.isValid(code),
+    'is not a country of ISO 3166, which has GB for the United Kingdom',
+  );
+
+/** ISO 15511. */
+export const isil = z
+  .string()
+  .regex(
+    /^(?:[A-Z]{2}|[A-Za-z]|[A-Za-z]{3,4})-[A-Za-z0-9:/-]{1,11}$/,
+    'must be an ISIL (ISO 15511), such as US-CtY',
+  );
+
 /** Who keeps the collection: DACS 2.2. */
 export const repository = z.strictObject({
   name: line,
   address: z.array(line).optional(),
-  country: z
-    .string()
-    .regex(/^[A-Z]{2}$/, 'must be a code of two capital letters (ISO 3166), such as US')
-    .optional(),
-  isil: z
-    .string()
-    .regex(
-      /^(?:[A-Z]{2}|[A-Za-z]|[A-Za-z]{3,4})-[A-Za-z0-9:/-]{1,11}$/,
-      'must be an ISIL (ISO 15511), such as US-CtY',
-    )
-    .optional(),
+  country: countryCode.optional(),
+  isil: isil.optional(),
 });
 
 /** One unit of description at any level, with the units it is made of. */

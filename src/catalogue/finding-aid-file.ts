@@ -1,5 +1,6 @@
 import { CatalogueError, type Finding } from './finding.ts';
 import { type FindingAid, findingAid } from './finding-aid.ts';
+import { once } from './once.ts';
 import { sayIssues } from './say-issue.ts';
 import { fieldsOf } from './schema-at.ts';
 
@@ -14,57 +15,74 @@ const PIECE = 1 << 16;
  * undefined or an empty list is left out. The same finding aid always gives the same bytes.
  */
 export function* findingAidToJson(aid: FindingAid): Generator<string> {
-  let piece = '';
+  let parts: string[] = [];
+  let length = 0;
   for (const part of object(aid, findingAid, '')) {
-    piece += part;
-    if (piece.length < PIECE) continue;
-    yield piece;
-    piece = '';
+    parts.push(part);
+    length += part.length;
+    if (length < PIECE) continue;
+    yield parts.join('');
+    parts = [];
+    length = 0;
   }
-  yield `${piece}\n`;
+  parts.push('\n');
+  yield parts.join('');
 }
 
 type Schema = Parameters<typeof fieldsOf>[0];
 type Values = Readonly<Record<string, unknown>>;
 
-/** Units of description are written one by one; everything smaller is one part. */
+const label = once((key: string) => `${JSON.stringify(key)}: `);
+
+const isNothing = (value: unknown) => value === undefined || (Array.isArray(value) && value.length === 0);
+
+/** The units of description are parts of their own, so that they need not be in memory together. */
 function* object(values: Values, schema: Schema, indent: string): Generator<string> {
   const inner = `${indent}  `;
-  let before = '{\n';
+  let text = '{\n';
+  let between = '';
   for (const [key, field] of fieldsOf(schema)) {
     const value = values[key];
-    if (value === undefined || (Array.isArray(value) && value.length === 0)) continue;
-    const start = `${before}${inner}${JSON.stringify(key)}: `;
-    before = ',\n';
+    if (isNothing(value)) continue;
+    text += between + inner + label(key);
+    between = ',\n';
     if (key === 'children') {
-      yield `${start}[`;
-      let between = '\n';
+      yield `${text}[\n`;
+      let before = `${inner}  `;
       for (const child of value as Values[]) {
-        yield `${between}${inner}  `;
+        yield before;
         yield* object(child, field, `${inner}  `);
-        between = ',\n';
+        before = `,\n${inner}  `;
       }
-      yield `\n${inner}]`;
+      text = `\n${inner}]`;
     } else if (key === 'collection') {
-      yield start;
+      yield text;
       yield* object(value as Values, field, inner);
-    } else yield start + json(value, field, inner);
+      text = '';
+    } else text += json(value, field, inner);
   }
-  yield before === '{\n' ? '{}' : `\n${indent}}`;
+  yield between === '' ? '{}' : `${text}\n${indent}}`;
 }
 
 function json(value: unknown, schema: Schema, indent: string): string {
   if (typeof value !== 'object' || value === null) return JSON.stringify(value);
   const inner = `${indent}  `;
+  let text = '';
+  let between = '\n';
   if (Array.isArray(value)) {
-    return `[\n${value.map((each) => inner + json(each, schema, inner)).join(',\n')}\n${indent}]`;
+    for (const each of value) {
+      text += between + inner + json(each, schema, inner);
+      between = ',\n';
+    }
+    return `[${text}\n${indent}]`;
   }
-  const lines = fieldsOf(schema).flatMap(([key, field]) => {
+  for (const [key, field] of fieldsOf(schema)) {
     const each = (value as Values)[key];
-    if (each === undefined || (Array.isArray(each) && each.length === 0)) return [];
-    return [`${inner}${JSON.stringify(key)}: ${json(each, field, inner)}`];
-  });
-  return lines.length === 0 ? '{}' : `{\n${lines.join(',\n')}\n${indent}}`;
+    if (isNothing(each)) continue;
+    text += between + inner + label(key) + json(each, field, inner);
+    between = ',\n';
+  }
+  return text === '' ? '{}' : `{${text}\n${indent}}`;
 }
 
 /**

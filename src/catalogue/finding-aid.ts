@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { agent } from './agent.ts';
-import { component, languageUse, repository } from './component.ts';
+import { component, countryCode, isil, languageUse, repository } from './component.ts';
 import { dayOrInstant } from './day-or-instant.ts';
 import { line, prose } from './text.ts';
 
@@ -39,15 +39,30 @@ export const control = z.strictObject({
   history: z.array(maintenanceEvent).min(1),
 });
 
+/** Lists of codes of languages among which a recipient may choose. */
+export const LANGUAGE_CODES = ['iso639-2b', 'iso639-3'] as const;
+
+/** Who is to receive the collection, as far as a writer has to know. */
+export const recipient = z.strictObject({
+  name: line,
+  address: z.array(line).optional(),
+  isil: isil.optional(),
+  country: countryCode.optional(),
+  languageCodes: z.enum(LANGUAGE_CODES).default('iso639-2b'),
+  separator: z.string().default('; '),
+});
+
 /** The hub: what every reader makes and every writer takes. */
 export const findingAid = z.strictObject({
   format: z.literal('kinfonds finding aid'),
   version: z.literal(1),
   control,
+  recipient: recipient.optional(),
   people: z.array(agent).default([]),
   collection: component,
 });
 
 export type Control = z.infer<typeof control>;
 export type MaintenanceEvent = z.infer<typeof maintenanceEvent>;
+export type Recipient = z.infer<typeof recipient>;
 export type FindingAid = z.infer<typeof findingAid>;

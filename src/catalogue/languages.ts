@@ -51,3 +51,8 @@ export const languageUse = once((word: string): LanguageUse | undefined => {
   const scriptName = new Intl.DisplayNames(['en'], { type: 'script' }).of(script) ?? script;
   return { code: row.code, name, script: { code: script, name: scriptName } };
 });
+
+/** The code of a language in ISO 639-3, which has one for nearly every language. */
+export function iso6393Of({ code, name }: LanguageUse): string {
+  return (code === 'mis' ? table().get(fold(name)) : table().get(code))?.iso6393 ?? code;
+}

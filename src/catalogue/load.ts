@@ -5,8 +5,8 @@ import { readSettings } from '../intake/collection-yaml.ts';
 import { readList } from '../intake/list.ts';
 import type { Known } from '../intake/things.ts';
 import type { Catalogue } from './catalogue.ts';
+import { dateContextOf } from './date-context.ts';
 import { CatalogueError, type Finding } from './finding.ts';
-import { languageUse } from './languages.ts';
 import { folderTrouble, LIST_FILE, noList, noSettings, SETTINGS_FILE, unreadable } from './load-findings.ts';
 import { localDay } from './local-day.ts';
 import type { Settings } from './settings.ts';
@@ -37,40 +37,31 @@ export async function loadCatalogue(folder: string, today = localDay()): Promise
     yaml === undefined ? noneRead() : readSettings(yaml, SETTINGS_FILE);
   const list =
     csv === undefined ? { things: [], findings: [] } : readList(csv, LIST_FILE, known(settings, today));
-  findings.push(...ofSettings, ...list.findings);
-  const musts = findings.filter(({ weight }) => weight === 'must');
+  const all = [...findings, ...ofSettings, ...list.findings];
+  const musts = all.filter(({ weight }) => weight === 'must');
   if (settings === undefined || musts.length > 0) {
-    throw new CatalogueError([...musts, ...findings.filter(({ weight }) => weight !== 'must')]);
+    throw new CatalogueError([...musts, ...all.filter(({ weight }) => weight !== 'must')]);
   }
-  return { folder, settings, things: list.things, findings };
+  return { folder, settings, things: list.things, findings: all };
 }
 
 /** What the settings say that helps to read the list. */
 function known(settings: Settings | undefined, today: string): Known {
   if (settings === undefined) return {};
-  const { people, repository, languages, dateOrder, earliestYear, latestYear } = settings;
-  const { country } = repository;
+  const { people } = settings;
+  const context = dateContextOf(settings);
+  const born = (written: string | undefined) => {
+    const reading = written === undefined ? undefined : readDate(written, context);
+    return reading?.kind === 'date' ? { born: reading.edtf } : {};
+  };
   return {
     names: people.flatMap(({ name, also }) => [name, ...also]),
     dates: {
+      ...context,
       today,
-      languages: languages.map((word) => languageUse(word)?.code).filter((code) => code !== undefined),
-      people: people.map(({ name, also, born }) => ({
-        name,
-        also,
-        ...(born === undefined ? {} : edtf(born)),
-      })),
-      ...(country !== undefined && { country }),
-      ...(dateOrder !== undefined && { dateOrder }),
-      ...(earliestYear !== undefined && { earliestYear }),
-      ...(latestYear !== undefined && { latestYear }),
+      people: people.map(({ name, also, born: written }) => ({ name, also, ...born(written) })),
     },
   };
-}
-
-function edtf(written: string): { born?: string } {
-  const reading = readDate(written);
-  return reading.kind === 'date' ? { born: reading.edtf } : {};
 }
 
 function noneRead(): ReturnType<typeof readSettings> {

@@ -43,7 +43,14 @@ function sayIssue(issue: Issue, schema: z.core.$ZodType, data: unknown): SaidIss
         return [
           { path, found: `${name} is an empty list.`, advice: 'Write at least one entry, or leave it out.' },
         ];
-      return [{ path, found: `${name} must be above ${issue.minimum}; ${quoted(value)} was read.` }];
+      return [
+        {
+          path,
+          found: `${name} must be ${issue.inclusive ? 'at least' : 'above'} ${issue.minimum}; ${quoted(value)} was read.`,
+        },
+      ];
+    case 'too_big':
+      return [{ path, found: `${name} must be at most ${issue.maximum}; ${quoted(value)} was read.` }];
     default: {
       const read = typeof value === 'string' && value.trim() !== '' ? `; ${quoted(value)} was read` : '';
       return [{ path, found: `${name} ${issue.message}${read}.` }];
@@ -91,7 +98,8 @@ function wrongType(name: string, expected: string, value: unknown): Pick<SaidIss
   if (expected === 'object' || expected === 'record') {
     return { found: `${name} must be a group of entries (name: value), but ${read} was read.` };
   }
-  return { found: `${name} must be a ${expected}, but ${read} was read.` };
+  const wanted = expected === 'int' || expected === 'number' ? 'whole number' : expected;
+  return { found: `${name} must be a ${wanted}, but ${read} was read.` };
 }
 
 function notOneOf(

@@ -1,7 +1,9 @@
 import { z } from 'zod';
 import { agentType } from './agent.ts';
-import { repository } from './component.ts';
+import { countryCode, isil, repository } from './component.ts';
 import { dayOrInstant } from './day-or-instant.ts';
+import { LANGUAGE_CODES } from './finding-aid.ts';
+import { FORMAT_NAMES } from './format-names.ts';
 import { line, prose } from './text.ts';
 
 /** By what things can be put into groups. */
@@ -20,6 +22,8 @@ export const orderKey = z.enum(['date', 'title', 'number', 'kind', 'person', 'pl
 /** By what the things of a group can be put into folders; `group` is one folder for the group. */
 export const folderKey = z.enum(['year', 'decade', 'occasion', 'person', 'folder', 'group']);
 
+const prefix = z.string().regex(/^[\p{L}\p{N}][\p{L}\p{N} ._-]*$/u, 'must be letters and digits, such as QF');
+
 const dateText = z.union([line, z.number().transform(String)]);
 
 const year = z.number().int().min(0).max(2999);
@@ -32,6 +36,14 @@ const personSettings = z.strictObject({
   also: z.array(line).default([]).describe('Other ways in which the list writes the name'),
   born: dateText.optional(),
   died: dateText.optional(),
+  birthplace: line.optional(),
+  deathplace: line.optional(),
+  places: z.array(line).default([]).describe('Where they lived'),
+  occupations: z.array(line).default([]),
+  relations: z
+    .array(z.strictObject({ to: line, as: line }))
+    .default([])
+    .describe('Other people of this file, and what they were to this one'),
   history: prose.optional(),
   source: line.optional(),
   identifier: line.optional(),
@@ -64,13 +76,34 @@ const groupSettings = z.strictObject({
   access: conditions.optional(),
 });
 
+/** Who will receive the collection, and how they want it. */
+const recipientSettings = z.strictObject({
+  name: line,
+  address: z.array(line).default([]),
+  isil: isil.optional(),
+  country: countryCode.optional(),
+  formats: z
+    .array(z.enum(FORMAT_NAMES))
+    .min(1)
+    .optional()
+    .describe('What export writes if nothing else is asked for'),
+  languageCodes: z
+    .enum(LANGUAGE_CODES)
+    .default('iso639-2b')
+    .describe('The list from which codes in EAD3 are taken'),
+  separator: z
+    .string()
+    .min(1)
+    .max(3)
+    .default('; ')
+    .describe('Between several values in one cell of dublin-core.csv'),
+  prefix: prefix.optional().describe('What reference codes begin with there'),
+});
+
 /** `collection.yaml`: the collection as a whole, in plain words. */
 export const settings = z.strictObject({
   title: line,
-  prefix: z
-    .string()
-    .regex(/^[\p{L}\p{N}][\p{L}\p{N} ._-]*$/u, 'must be letters and digits, such as QF')
-    .describe('What every reference code begins with'),
+  prefix: prefix.describe('What every reference code begins with'),
   separator: z
     .string()
     .regex(/^[/.:_-]$/, 'must be one of / . : - _')
@@ -121,6 +154,7 @@ export const settings = z.strictObject({
   rightsAddress: line.optional(),
   people: z.array(personSettings).default([]),
   sort: sortSettings.prefault({}),
+  recipient: recipientSettings.optional(),
   groups: z
     .record(line, groupSettings)
     .default({})

@@ -14,7 +14,8 @@ export function forbiddenCharacter(text: string): { at: number; codePoint: numbe
 }
 
 const clean = (text: string) => forbiddenCharacter(text) === undefined;
-const notBlank = (text: string) => text.trim() !== '';
+// What is neither a blank nor invisible: a zero-width space alone is no title.
+const notBlank = (text: string) => /[^\s\p{Cf}]/u.test(text);
 const FORBIDDEN_MESSAGE =
   'holds a character that no XML document can hold (a control character, for instance)';
 

@@ -1,5 +1,6 @@
 import type { Command } from 'commander';
 import { DIR, JSON_OPTION, printJson } from './options.ts';
+import { printable } from './printable.ts';
 
 interface Options {
   compare?: true;
@@ -25,12 +26,17 @@ export function arrangeCommand(program: Command): void {
         const summaries = compareSortings(catalogue.settings, catalogue.things);
         if (json) return printJson(summaries);
         const { sortingTable } = await import('../arrange/sorting-table.ts');
-        for (const line of sortingTable(summaries)) process.stdout.write(`${line}\n`);
+        for (const line of sortingTable(summaries)) process.stdout.write(`${printable(line)}\n`);
         return;
       }
       const aid = arrange(catalogue, localDay());
-      if (json) return printJson(aid.collection);
-      for (const line of outline(aid.collection, all ? 'item' : 'file')) process.stdout.write(`${line}\n`);
+      if (json) {
+        const { findingAidToJson } = await import('../catalogue/finding-aid-file.ts');
+        for (const piece of findingAidToJson(aid)) process.stdout.write(piece);
+        return;
+      }
+      for (const line of outline(aid.collection, all ? 'item' : 'file'))
+        process.stdout.write(`${printable(line)}\n`);
       const left = leftOverThings(catalogue).length;
       if (left > 0) {
         const count = `${left} of ${catalogue.things.length} things`;

@@ -1,11 +1,11 @@
 import { join } from 'node:path';
 import type { Command } from 'commander';
-import type { FormatName } from '../export/format-names.ts';
+import { FORMAT_NAMES, type FormatName } from '../catalogue/format-names.ts';
 import { DIR, formats, JSON_OPTION, printJson, SCHEMAS_OPTION, schemasFolder } from './options.ts';
 import { progress } from './progress.ts';
 
 interface Options {
-  to: FormatName[];
+  to?: FormatName[];
   out?: string;
   schemas?: string;
   json?: true;
@@ -16,7 +16,11 @@ export function exportCommand(program: Command): void {
     .command('export')
     .description('write the finding aid in open standards, and validate it')
     .argument(...DIR)
-    .option('--to <FORMATS>', 'ead3, json, csv, several of them parted by commas, or all', formats, ['ead3'])
+    .option(
+      '--to <FORMATS>',
+      `${FORMAT_NAMES.join(', ')}: several of them parted by commas, or all (default: what the recipient in collection.yaml wants, else ead3)`,
+      formats,
+    )
     .option('--out <DIR>', 'folder to write into (default: "finding-aid" in the catalogue folder)')
     .option(...SCHEMAS_OPTION, schemasFolder)
     .option(...JSON_OPTION)
@@ -26,13 +30,14 @@ export function exportCommand(program: Command): void {
       const { localDay } = await import('../catalogue/local-day.ts');
       const { arrange } = await import('../arrange/index.ts');
       const { exportFindingAid } = await import('../export/index.ts');
-      const bar = progress(2 + 2 * to.length);
-      bar('reading the list');
       const catalogue = await loadCatalogue(folder);
+      const wanted = to ?? catalogue.settings.recipient?.formats ?? ['ead3'];
+      const bar = progress(1 + wanted.length);
       bar('arranging');
       const aid = arrange(catalogue, localDay());
-      const result = await exportFindingAid(aid, to, out, { folder: schemas }, bar).finally(() => bar());
+      const result = await exportFindingAid(aid, wanted, out, { folder: schemas }, bar).finally(() => bar());
       const { printValidation } = await import('./validation.ts');
+      const { printExported } = await import('./exported.ts');
       if ('invalid' in result) {
         process.exitCode = 1;
         if (json) return printJson(result);
@@ -41,10 +46,7 @@ export function exportCommand(program: Command): void {
         return;
       }
       if (json) return printJson(result);
-      for (const { path, validation } of result.written) {
-        process.stdout.write(`${path}\n`);
-        if (validation !== undefined) printValidation(validation, process.stderr);
-      }
+      printExported(result.written, out);
       const { review } = await import('../review/index.ts');
       const { countFindings } = await import('./findings.ts');
       const findings = review(catalogue, aid);

@@ -1,5 +1,6 @@
 import { type Finding, sayPlace, type Weight } from '../catalogue/finding.ts';
 import { type Colour, coloured } from './colour.ts';
+import { printable } from './printable.ts';
 
 const COLOUR: Record<Weight, Colour> = {
   must: 'red',
@@ -21,7 +22,7 @@ export function printFindings(findings: readonly Finding[], stream: NodeJS.Write
     shown.forEach(({ weight, place, found, advice, source }, index) => {
       const where = sayPlace(place);
       stream.write(
-        `${coloured(weight, COLOUR[weight], stream)}  ${where === '' ? '' : `${where}: `}${found}\n`,
+        `${coloured(weight, COLOUR[weight], stream)}  ${printable(`${where === '' ? '' : `${where}: `}${found}`)}\n`,
       );
       const last = index === shown.length - 1;
       if (last && alike.length > MOST)

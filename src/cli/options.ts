@@ -1,6 +1,6 @@
 import { existsSync } from 'node:fs';
 import { InvalidArgumentError } from 'commander';
-import { FORMAT_NAMES, type FormatName } from '../export/format-names.ts';
+import { FORMAT_NAMES, type FormatName } from '../catalogue/format-names.ts';
 
 export const DIR = ['[DIR]', 'the catalogue folder', '.'] as const;
 export const JSON_OPTION = ['--json', 'print the result as JSON, for other programs'] as const;

@@ -5,16 +5,19 @@ import { progress } from './progress.ts';
 export function validateCommand(program: Command): void {
   program
     .command('validate')
-    .description('hold EAD3 files, from whatever source, against their schema')
+    .description(
+      'hold EAD3, EAD 2002, EAC-CPF or Dublin Core files, from whatever source, against their schema',
+    )
     .argument('<FILE...>', 'the files')
     .option(...SCHEMAS_OPTION, schemasFolder)
     .option(...JSON_OPTION)
     .addHelpText('after', '\nExample: kinfonds validate finding-aid/ead3.xml')
     .action(async (files: string[], { schemas, json }: { schemas?: string; json?: true }) => {
       const { readFile } = await import('node:fs/promises');
-      const { validateXml } = await import('../xml/validate.ts');
+      const { validatorWith } = await import('../xml/validate.ts');
       const { printValidation } = await import('./validation.ts');
       const { unreadable } = await import('./unreadable.ts');
+      const validate = validatorWith({ folder: schemas });
       const bar = progress(files.length);
       const results = [];
       for (const file of files) {
@@ -26,7 +29,7 @@ export function validateCommand(program: Command): void {
           if (!json) process.stdout.write(`${file}: ${bytes}\n`);
           continue;
         }
-        const validation = await validateXml(bytes, file, { folder: schemas });
+        const validation = await validate(bytes, file);
         results.push(validation);
         if (!validation.valid) process.exitCode = 1;
         if (!json) printValidation(validation, process.stdout);

@@ -3,13 +3,14 @@ import { coloured } from './colour.ts';
 
 /** Says what came of holding a file against its schema: which schema spoke, and each fault with its line. */
 export function printValidation(validation: Validation, stream: NodeJS.WriteStream): void {
-  const { file, format, schema, valid, messages, more, remarks } = validation;
+  const { file, format, schema, valid, notice, messages, more, remarks } = validation;
   const verdict = coloured(valid ? 'valid' : 'not valid', valid ? 'green' : 'red', stream);
   const by =
     schema === undefined
       ? ''
       : `, by the ${schema.kind === 'published' ? 'published schema' : 'profile of this project'} (${schema.name} ${schema.version})`;
   stream.write(`${file}: ${verdict}${format === undefined ? '' : ` ${format}`}${by}\n`);
+  if (notice !== undefined) stream.write(`  ${notice}\n`);
   printMessages(messages, stream);
   if (more > 0) stream.write(`  and ${more} more.\n`);
   if (remarks.length > 0) stream.write('  Valid, yet doubtful:\n');

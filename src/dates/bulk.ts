@@ -16,17 +16,17 @@ interface Years {
   count: number;
 }
 
-function tally(parts: Iterable<string>): { years: Years[]; total: number } {
+function tally(weights: ReadonlyMap<string, number>): { years: Years[]; total: number } {
   const byText = new Map<string, Years>();
   let total = 0;
-  for (const part of parts) {
+  for (const [part, weight] of weights) {
     const [first, last] = [firstYear(part), lastYear(part)];
     if (first === undefined || last === undefined) continue;
     const key = `${first} ${last}`;
     const years = byText.get(key);
-    if (years) years.count++;
-    else byText.set(key, { first, last, count: 1 });
-    total++;
+    if (years) years.count += weight;
+    else byText.set(key, { first, last, count: weight });
+    total += weight;
   }
   return { years: [...byText.values()].sort((one, other) => one.last - other.last), total };
 }
@@ -68,12 +68,12 @@ function widen(years: readonly Years[], run: Run, whole: Run): Run {
 }
 
 /**
- * Bulk dates of a whole from the dates of its parts, one for each part: the years into which most of them fall
+ * Bulk dates of a whole from the dates of its parts, each with the number of parts that have it: the years into which most of them fall
  * (DACS 2.4.10; the threshold stands at the top of this file). Parts with an open end, or that are no EDTF, do not count.
  * @returns EDTF; undefined where bulk dates would say nothing
  */
-export function bulkDates(parts: Iterable<string>): string | undefined {
-  const { years, total } = tally(parts);
+export function bulkDates(weights: ReadonlyMap<string, number>): string | undefined {
+  const { years, total } = tally(weights);
   if (total < RULE.leastParts) return undefined;
   const starts = [...new Set(years.map(({ first }) => first))].sort((one, other) => one - other);
   const whole: Run = { start: starts[0] ?? 0, end: years.at(-1)?.last ?? 0 };

@@ -1,5 +1,6 @@
 import type { Component } from '../catalogue/component.ts';
 import type { FindingAid } from '../catalogue/finding-aid.ts';
+import { csvRecord } from './csv-cell.ts';
 
 const HEADINGS = [
   'reference code',
@@ -24,14 +25,14 @@ const HEADINGS = [
 /** The finding aid as a table, one row a unit of description (RFC 4180, UTF-8 with a byte order mark for spreadsheets). */
 export function* csv(aid: FindingAid): Generator<string> {
   const names = new Map(aid.people.map(({ id, name, authorizedForm }) => [id, authorizedForm ?? name]));
-  yield `\uFEFF${record(HEADINGS)}`;
+  yield `\uFEFF${csvRecord(HEADINGS)}`;
   yield* rows(aid.collection, (links) => links.map(({ agent }) => names.get(agent) ?? agent));
 }
 
 type NamesOf = (links: Component['people']) => string[];
 
 function* rows(unit: Component, namesOf: NamesOf): Generator<string> {
-  yield record([
+  yield csvRecord([
     unit.referenceCode,
     unit.level,
     unit.title,
@@ -59,12 +60,3 @@ function* rows(unit: Component, namesOf: NamesOf): Generator<string> {
 
 const list = (values: readonly (string | undefined)[]) =>
   values.filter((value) => value !== undefined).join('; ');
-
-const record = (cells: readonly (string | undefined)[]) =>
-  `${cells.map((text = '') => cell(text)).join(',')}\r\n`;
-
-// A cell that a spreadsheet would run as a formula is made a text by an apostrophe (OWASP, "CSV injection").
-function cell(text: string): string {
-  const harmless = /^[=+\-@\t\r]/.test(text) ? `'${text}` : text;
-  return /[",\r\n]/.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless;
-}

@@ -1,21 +1,28 @@
 import type { FindingAid } from '../catalogue/finding-aid.ts';
 import { findingAidToJson } from '../catalogue/finding-aid-file.ts';
+import type { FormatName } from '../catalogue/format-names.ts';
 import { writeXml } from '../xml/write.ts';
 import { csv } from './csv.ts';
+import { dcterms, dublinCore } from './dublin-core/index.ts';
+import { eacCpfRecords } from './eac-cpf/records.ts';
 import { ead3 } from './ead3/index.ts';
-import type { FormatName } from './format-names.ts';
+import { ead2002 } from './ead2002/index.ts';
+import type { OutFile } from './out-file.ts';
 
-interface Format {
-  /** The file that it makes in the export folder. */
-  file: string;
-  /** Whether it is XML, to be held against a schema. */
-  xml: boolean;
-  write: (aid: FindingAid) => Iterable<string>;
-}
+/** How each format is written: the files that it makes in the export folder. */
+export const FORMATS: Readonly<Record<FormatName, (aid: FindingAid) => Iterable<OutFile>>> = {
+  ead3: (aid) => [{ path: 'ead3.xml', xml: true, content: writeXml(ead3(aid)) }],
+  ead2002: (aid) => [{ path: 'ead2002.xml', xml: true, content: writeXml(ead2002(aid)) }],
+  dc: (aid) => dublinCore(aid),
+  dcterms: (aid) => dcterms(aid),
+  'eac-cpf': eacCpfRecords,
+  json: (aid) => [{ path: 'finding-aid.json', xml: false, content: findingAidToJson(aid) }],
+  csv: (aid) => [{ path: 'finding-aid.csv', xml: false, content: csv(aid) }],
+};
 
-/** How each format is written. A new one is one more row here, and its name in format-names.ts. */
-export const FORMATS: Readonly<Record<FormatName, Format>> = {
-  ead3: { file: 'ead3.xml', xml: true, write: (aid) => writeXml(ead3(aid)) },
-  json: { file: 'finding-aid.json', xml: false, write: findingAidToJson },
-  csv: { file: 'finding-aid.csv', xml: false, write: csv },
+/** The folders that belong to a format as a whole: whatever stands in them is replaced. */
+export const FOLDERS: Readonly<Partial<Record<FormatName, string>>> = {
+  dc: 'dublin-core',
+  dcterms: 'dcterms',
+  'eac-cpf': 'eac-cpf',
 };

@@ -1,12 +1,14 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { FindingAid } from '../catalogue/finding-aid.ts';
+import type { FormatName } from '../catalogue/format-names.ts';
 import { makeFolder } from '../catalogue/make-folder.ts';
-import { type Staged, stage } from '../catalogue/write-whole.ts';
+import { type StagedFolder, stageFolder } from '../catalogue/stage-folder.ts';
+import { stage } from '../catalogue/write-whole.ts';
 import type { SchemaPlaces } from '../xml/schema-folders.ts';
 import type { Validation } from '../xml/validate.ts';
-import type { FormatName } from './format-names.ts';
-import { FORMATS } from './formats.ts';
+import { FOLDERS, FORMATS } from './formats.ts';
+import type { OutFile } from './out-file.ts';
 
 /** A file that `export` wrote, and for XML what it was held against. */
 export interface Exported {
@@ -17,6 +19,9 @@ export interface Exported {
 
 /** What came of an export: the files now in their places, or the checks that failed and kept them all from it. */
 export type ExportResult = { written: Exported[] } | { invalid: Validation[] };
+
+/** A file or folder that is written and waits beside its place. */
+type Waiting = Pick<StagedFolder, 'commit' | 'discard'>;
 
 /**
  * Writes a finding aid in each of the formats into a folder, which is made if need be. What was written is read back
@@ -32,29 +37,50 @@ export async function exportFindingAid(
   step: (words: string) => void = () => {},
 ): Promise<ExportResult> {
   await makeFolder(folder);
-  const staged: Staged[] = [];
+  const waiting: Waiting[] = [];
+  const folders = new Map<string, StagedFolder>();
   const written: Exported[] = [];
+  const { validatorWith } = await import('../xml/validate.ts');
+  const validate = validatorWith(places);
+
+  const folderNamed = async (name: string): Promise<StagedFolder> => {
+    const known = folders.get(name);
+    if (known !== undefined) return known;
+    const staged = await stageFolder(join(folder, name));
+    folders.set(name, staged);
+    waiting.push(staged);
+    return staged;
+  };
+
+  /** Writes a file beside its place. @returns where it lies for now */
+  const write = async ({ path, content }: OutFile): Promise<string> => {
+    const [inside, name] = path.split('/');
+    if (inside === undefined || name === undefined) {
+      const staged = await stage(join(folder, path), content);
+      waiting.push(staged);
+      return staged.temporary;
+    }
+    return (await folderNamed(inside)).write(name, content);
+  };
+
   try {
     for (const format of formats) {
-      const { file, xml, write } = FORMATS[format];
-      const path = join(folder, file);
-      step(`writing ${file}`);
-      const one = await stage(path, write(aid));
-      staged.push(one);
-      if (xml) step(`validating ${file}`);
-      const validation = xml ? await validateFile(one.temporary, path, places) : undefined;
-      written.push({ format, path, ...(validation !== undefined && { validation }) });
+      step(`writing ${format}`);
+      // Even where no file goes into it: one of an earlier export must not stay.
+      const own = FOLDERS[format];
+      if (own !== undefined) await folderNamed(own);
+      for (const file of FORMATS[format](aid)) {
+        const temporary = await write(file);
+        const path = join(folder, file.path);
+        const validation = file.xml ? await validate(await readFile(temporary), path) : undefined;
+        written.push({ format, path, ...(validation !== undefined && { validation }) });
+      }
     }
     const invalid = written.flatMap(({ validation }) => (validation?.valid === false ? [validation] : []));
     if (invalid.length > 0) return { invalid };
-    for (const one of staged) await one.commit();
+    for (const one of waiting) await one.commit();
     return { written };
   } finally {
-    for (const one of staged) await one.discard();
+    for (const one of waiting) await one.discard();
   }
-}
-
-async function validateFile(path: string, name: string, places: SchemaPlaces): Promise<Validation> {
-  const { validateXml } = await import('../xml/validate.ts');
-  return validateXml(await readFile(path), name, places);
 }

@@ -1,7 +1,10 @@
+import { dateContextOf } from '../catalogue/date-context.ts';
 import type { Finding } from '../catalogue/finding.ts';
+import { fold } from '../catalogue/fold.ts';
+import { nearest } from '../catalogue/nearest.ts';
 import { sayIssues } from '../catalogue/say-issue.ts';
 import { type Settings, settings as schema } from '../catalogue/settings.ts';
-import { readDate } from '../dates/index.ts';
+import { displayDate, readDate } from '../dates/index.ts';
 import { decodeText } from './decode.ts';
 import { readYaml, type YamlSource } from './yaml-source.ts';
 
@@ -41,6 +44,7 @@ export function readSettings(bytes: Uint8Array, file: string): { settings?: Sett
   const found = byLine([
     ...dateTrouble(parsed.data, source, file),
     ...nameTrouble(parsed.data, source, file),
+    ...relationTrouble(parsed.data, source, file),
   ]);
   return found.some(({ weight }) => weight === 'must')
     ? { findings: found }
@@ -57,11 +61,8 @@ function byLine(findings: Finding[]): Finding[] {
 }
 
 /** Every date of the settings that cannot be read. The end of a restriction above all must not be guessed. */
-function dateTrouble(
-  { dates, described, access, people, groups }: Settings,
-  source: YamlSource,
-  file: string,
-): Finding[] {
+function dateTrouble(settings: Settings, source: YamlSource, file: string): Finding[] {
+  const { dates, described, access, people, groups } = settings;
   const until = (conditions: Settings['access']) =>
     conditions !== undefined && 'until' in conditions ? conditions.until : undefined;
   const written: [path: PropertyKey[], date: string | undefined][] = [
@@ -77,27 +78,62 @@ function dateTrouble(
       until(group.access),
     ]),
   ];
+  const context = dateContextOf(settings);
   return written.flatMap(([path, date]): Finding[] => {
     if (date === undefined) return [];
     const place = placeOf(source, file, path);
-    const reading = readDate(date);
-    const name = String(path.at(-1));
+    const isEnd = path.at(-1) === 'until';
+    const isOfPapers = !isEnd && path.at(-1) !== 'described';
+    const { earliestYear: _, latestYear: __, ...ahead } = context;
+    const reading = readDate(date, isOfPapers ? context : ahead);
+    const name = path.filter((step) => typeof step === 'string').join(' › ');
+    if (
+      isEnd &&
+      (reading.kind === 'undated' || (reading.kind === 'date' && reading.alternatives !== undefined))
+    ) {
+      const found = `The end of the restriction, “${date}” at “${name}”, must be one certain date.`;
+      return [
+        {
+          rule: 'settings.end-uncertain',
+          weight: 'must',
+          place,
+          found,
+          advice: 'Write it as 2050 or 2050-05-14.',
+        },
+      ];
+    }
     if (reading.kind === 'unreadable') {
       const found = `The date “${date}” at “${name}” could not be read: ${reading.reason}`;
       const advice = 'Write it as 1962, 1962-05-14, 1958-1963, c. 1950 or 1950s.';
       return [{ rule: 'settings.date-unreadable', weight: 'must', place, found, advice }];
     }
     if (reading.kind === 'undated' || reading.assumed.length === 0) return [];
-    const found = `The date “${date}” at “${name}” was read as ${reading.edtf}: ${reading.assumed.join(' ')}`;
+    const found = `The date “${date}” at “${name}” was read as ${displayDate(reading.edtf)}: ${reading.assumed.join(' ')}`;
     return [{ rule: 'settings.date-assumed', weight: 'consider', place, found }];
   });
+}
+
+/** A relation can only lead to somebody who stands in the file. */
+function relationTrouble({ people }: Settings, source: YamlSource, file: string): Finding[] {
+  const names = people.flatMap(({ name, also }) => [name, ...also]);
+  const known = new Set(names.map(fold));
+  return people.flatMap(({ name, relations }, at) =>
+    relations.flatMap(({ to }, index): Finding[] => {
+      if (known.has(fold(to))) return [];
+      const meant = nearest(to, names);
+      const found = `“${name}” is related to “${to}”, but nobody under "people" has that name, so it is left out.`;
+      const advice = meant === undefined ? 'Add that person, or mend the name.' : `Is “${meant}” meant?`;
+      const place = placeOf(source, file, ['people', at, 'relations', index]);
+      return [{ rule: 'settings.relation-to-nobody', weight: 'should', place, found, advice }];
+    }),
+  );
 }
 
 /** Two people with one name could not be told apart in the list. */
 function nameTrouble({ people }: Settings, source: YamlSource, file: string): Finding[] {
   const first = new Map<string, number>();
   return people.flatMap(({ name, also }, at) =>
-    [...new Set([name, ...also].map((each) => each.toLowerCase()))].flatMap((each): Finding[] => {
+    [...new Set([name, ...also].map(fold))].flatMap((each): Finding[] => {
       const before = first.get(each);
       if (before === undefined) {
         first.set(each, at);

@@ -13,7 +13,7 @@ export function readCopyPath(written: string): CopyPath {
   if (/^https?:\/\/[^\s/]+\S*$/i.test(written)) return { path: written };
   if (/^[a-z]:/i.test(written)) return outside(written, 'begins with the letter of a drive');
   if (/^[a-z][a-z0-9+.-]*:/i.test(written))
-    return outside(written, 'is an address that does not begin with https:');
+    return outside(written, 'is no address that can be used: one begins with https:// and holds no blank');
   const slashes = written.replaceAll('\\', '/');
   if (slashes.startsWith('/')) return outside(written, 'begins at the root of a disk');
   if (slashes === '~' || slashes.startsWith('~/')) return outside(written, 'begins at a home folder');

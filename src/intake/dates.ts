@@ -36,6 +36,12 @@ export function dateFindings(
     const found = `The date “${written}” is kept in words only: ${reading.reason}`;
     return [{ rule: 'list.date-unreadable', weight: 'should', place, found, advice: ACCEPTED }];
   }
+  if (column === 'until' && reading.kind === 'date' && reading.alternatives !== undefined) {
+    const found = `The end of the restriction, “${written}”, must be one certain date: ${reading.assumed.join(' ')}`;
+    return [
+      { rule: 'list.end-uncertain', weight: 'must', place, found, advice: 'Write it as 2050 or 2050-05-14.' },
+    ];
+  }
   if (reading.kind === 'undated' || reading.assumed.length === 0) return [];
   const { assumed, alternatives, edtf } = reading;
   const read = alternatives === undefined ? ` was read as ${displayDate(edtf)}` : ' is in doubt';

@@ -28,7 +28,11 @@ export function numbersOnly(file: string, rows: readonly number[]): Finding {
 
 export function sameNumber(file: string, number: string, rows: readonly number[]): Finding {
   const [first = 0, ...others] = rows;
-  const again = others.length === 1 ? `row ${others[0]}` : `rows ${others.join(', ')}`;
+  const named = others.slice(0, 10).join(', ');
+  const again =
+    others.length === 1
+      ? `row ${named}`
+      : `rows ${named}${others.length > 10 ? ` and ${others.length - 10} more` : ''}`;
   return {
     rule: 'list.number-twice',
     weight: 'must',

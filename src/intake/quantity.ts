@@ -43,7 +43,7 @@ const FIGURES = /^\d{1,9}$|^\d{1,3}(?:[,.'’\s]\d{3}){1,2}$/;
  * `bundle of 14`. Anything else, ranges, fractions and pages among them, is left to a person: undefined.
  */
 export function readQuantity(written: string): Quantity | undefined {
-  const text = written.trim().toLowerCase();
+  const text = written.trim().toLowerCase().replace(/\s+/g, ' ');
   const counting = text.replace(BUNDLE, '');
   const bare = counting.replace(ABOUT, '');
   const number = bare.replace(/\s*\?$/, '');

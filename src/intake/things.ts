@@ -1,4 +1,5 @@
 import type { Finding } from '../catalogue/finding.ts';
+import { languageUse } from '../catalogue/languages.ts';
 import { once } from '../catalogue/once.ts';
 import { COLUMNS, type Column, type Thing } from '../catalogue/thing.ts';
 import type { DateContext } from '../dates/index.ts';
@@ -47,9 +48,8 @@ export function readThings(
   const languages = once(splitLanguages);
   const share = once((text: string) => text);
   const quantity = once(readQuantity);
-  const { today: _, earliestYear: __, latestYear: ___, ...ahead } = dates;
-  // A thing cannot be from tomorrow, but a restriction ends there.
-  const readers = { date: dateReader(dates), until: dateReader(ahead) };
+  // Read last: the languages of the list tell in which languages its dates may be.
+  const dated: { thing: Thing; column: 'date' | 'until'; cell: string }[] = [];
   const joined = new Map<Column, { row: number; name: string; rows: number }>();
   const onlyNumber: number[] = [];
   const told = new Set<number>();
@@ -65,6 +65,7 @@ export function readThings(
     const thing = read(row);
     if (thing !== undefined) things.push(thing);
   }
+  readDates(dated, dates, file, findings);
   for (const [column, { row, name, rows }] of joined)
     findings.push(perhapsTwo(file, column, row, name, rows));
   if (onlyNumber.length > 0) findings.push(numbersOnly(file, onlyNumber));
@@ -105,9 +106,7 @@ export function readThings(
     if (conditions !== undefined) thing.access = conditions;
     for (const column of ['date', 'until'] as const) {
       const cell = onOneLine(text(cells, at[column]));
-      if (cell === '') continue;
-      thing[column] = readers[column](cell);
-      findings.push(...dateFindings(thing[column], column, file, row));
+      if (cell !== '') dated.push({ thing, column, cell });
     }
     const count = text(cells, at.quantity);
     if (count !== '') {
@@ -165,11 +164,30 @@ export function readThings(
   }
 }
 
+/** Reads the dates of all things, in the languages of the settings and of the list. */
+function readDates(
+  dated: readonly { thing: Thing; column: 'date' | 'until'; cell: string }[],
+  context: DateContext,
+  file: string,
+  findings: Finding[],
+): void {
+  const words = new Set(dated.flatMap(({ thing }) => thing.languages));
+  const spoken = [...words].map((word) => languageUse(word)?.code).filter((code) => code !== undefined);
+  const languages = [...new Set([...(context.languages ?? []), ...spoken])];
+  // A thing cannot be from tomorrow, but a restriction ends there.
+  const { today: _, earliestYear: __, latestYear: ___, ...ahead } = context;
+  const readers = { date: dateReader({ ...context, languages }), until: dateReader({ ...ahead, languages }) };
+  for (const { thing, column, cell } of dated) {
+    thing[column] = readers[column](cell);
+    for (const finding of dateFindings(thing[column], column, file, thing.row)) findings.push(finding);
+  }
+}
+
 function text(cells: readonly string[], index: number): string {
   return (cells[index] ?? '').trim();
 }
 
 /** A title, a name, a number or a date has no lines; a break in its cell is only there to fit the column. */
 function onOneLine(text: string): string {
-  return text.includes('\n') ? text.replace(/\s*\n\s*/g, ' ') : text;
+  return text.includes('\n') ? text.replace(/\s+/g, ' ') : text;
 }

@@ -1,7 +1,8 @@
 import { readKind } from '../arrange/index.ts';
+import { dateContextOf } from '../catalogue/date-context.ts';
 import type { Finding } from '../catalogue/finding.ts';
 import type { Thing } from '../catalogue/thing.ts';
-import { bounds, lastYear, readDate } from '../dates/index.ts';
+import { bounds, type DateContext, lastYear, readDate } from '../dates/index.ts';
 import { EARLIEST_YEARS } from './earliest-years.ts';
 import type { Rules } from './index.ts';
 
@@ -10,7 +11,7 @@ const EARLIEST = new Map(EARLIEST_YEARS.map((row) => [row.kind, row]));
 /** Dates that can be read and yet cannot be right. What could not be read is found when the list is. */
 export const reviewDates: Rules = ({ settings, things }) => [
   ...things.flatMap(beforeItsKind),
-  ...(settings.dates === undefined ? [] : outsideTheWhole(things, settings.dates)),
+  ...(settings.dates === undefined ? [] : outsideTheWhole(things, settings.dates, dateContextOf(settings))),
 ];
 
 function beforeItsKind({ row, title, kind, date }: Thing): Finding[] {
@@ -30,8 +31,8 @@ function beforeItsKind({ row, title, kind, date }: Thing): Finding[] {
   ];
 }
 
-function outsideTheWhole(things: readonly Thing[], written: string): Finding[] {
-  const whole = readDate(written);
+function outsideTheWhole(things: readonly Thing[], written: string, context: DateContext): Finding[] {
+  const whole = readDate(written, context);
   if (whole.kind !== 'date') return [];
   const { earliest = '', latest = '9999' } = bounds(whole.edtf);
   const isOutside = ({ date }: Thing) => {

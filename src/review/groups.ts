@@ -1,6 +1,7 @@
 import { groupTitles, leftOverThings } from '../arrange/index.ts';
 import type { Component } from '../catalogue/component.ts';
 import type { Finding } from '../catalogue/finding.ts';
+import { fold } from '../catalogue/fold.ts';
 import { nearest } from '../catalogue/nearest.ts';
 import type { Settings } from '../catalogue/settings.ts';
 import type { Rules } from './index.ts';
@@ -43,9 +44,9 @@ function foldersInSeveralBoxes({ title, referenceCode, containers, children }: C
 }
 
 function unusedGroups(groups: Settings['groups'], titles: readonly string[]): Finding[] {
-  const known = new Set(titles.map((title) => title.toLowerCase()));
+  const known = new Set(titles.map(fold));
   return Object.keys(groups)
-    .filter((name) => !known.has(name.toLowerCase()))
+    .filter((name) => !known.has(fold(name)))
     .map((name) => {
       const meant = nearest(name, titles);
       return {

@@ -20,7 +20,7 @@ export function danglingReferences(
     .join(' | ');
   const doubtful = document.find(those) as XmlAttribute[];
   return doubtful.slice(0, MOST).flatMap((attribute) => {
-    const lost = attribute.value.split(/\s+/).filter((id) => id !== '' && !leads(attribute, id));
+    const lost = attribute.value.split(/\s+/, MOST).filter((id) => id !== '' && !leads(attribute, id));
     const element = attribute.parent;
     return lost.map((id) => ({
       line: element?.line ?? 1,

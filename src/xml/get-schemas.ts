@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { writeWhole } from '../catalogue/write-whole.ts';
 import { PUBLISHED, type PublishedFile, type PublishedSchema } from './published.ts';
 import { cacheFolder, type SchemaPlaces } from './schema-folders.ts';
-import { listSchemas, sha256 } from './schemas.ts';
+import { importsBeside, listSchemas, sha256 } from './schemas.ts';
 
 /** How the missing schemas are fetched; what is left out has the usual value. */
 export interface GetOptions {
@@ -46,10 +46,10 @@ export async function getSchemas(options: GetOptions): Promise<GotSchema[]> {
   const listed = await listSchemas(places, published);
   const got: GotSchema[] = [];
   for (const schema of published) {
-    const { id, name, version } = schema;
+    const { id, folder = id, name, version } = schema;
     const there = listed.find((row) => row.id === id)?.path;
     if (there !== undefined) got.push({ id, name, version, outcome: 'already there', path: there });
-    else got.push({ id, name, version, ...(await getSchema(schema, join(target, id), options)) });
+    else got.push({ id, name, version, ...(await getSchema(schema, join(target, folder), options)) });
   }
   return got;
 }
@@ -80,7 +80,7 @@ async function getFile(
   const problems: string[] = [];
   for (const address of file.addresses) {
     try {
-      const bytes = await download(address, options);
+      const bytes = importsBeside(await download(address, options), file);
       const sum = sha256(bytes);
       if (sum === file.sha256) return { bytes, problems };
       problems.push(

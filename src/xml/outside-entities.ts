@@ -14,17 +14,23 @@ export function outsideEntities(document: XmlDocument, bytes: Uint8Array): { lin
   if (document.dtd === null) return [];
   document.root.remove();
   const declarations = document.toString({ format: false }).replaceAll(/<!--.*?-->/gs, '');
+  const lineOf = linesOf(bytes);
   return [...declarations.matchAll(OUTSIDE)].map(([, name = '', address = '']) => ({
-    line: lineOf(name, bytes),
+    line: lineOf.get(name) ?? 1,
     says:
       `The entity ${legible(name)} stands for the content of another file, ${legible(address, 200)}. ` +
       'No other file is read. Put that content into this file in its place.',
   }));
 }
 
-/** The line of the declaration, sought by its name, since the parsed document does not keep it. */
-function lineOf(name: string, bytes: Uint8Array): number {
+/** The lines of the declarations, sought by their names, since the parsed document does not keep them. */
+function linesOf(bytes: Uint8Array): Map<string, number> {
   const head = Buffer.from(bytes.buffer, bytes.byteOffset, Math.min(bytes.byteLength, 1_000_000)).toString();
-  const declared = [...head.matchAll(/<!ENTITY\s+(?:%\s+)?(\S+)/g)].find((match) => match[1] === name);
-  return head.slice(0, declared?.index ?? 0).split('\n').length;
+  const lines = new Map<string, number>();
+  let [line, read] = [1, 0];
+  for (const { 1: name = '', index } of head.matchAll(/<!ENTITY\s+(?:%\s+)?(\S+)/g)) {
+    for (; read < index; read++) if (head[read] === '\n') line += 1;
+    if (!lines.has(name)) lines.set(name, line);
+  }
+  return lines;
 }

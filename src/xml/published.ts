@@ -7,7 +7,10 @@ export interface PublishedFile {
   name: string;
   /** Where its publisher keeps it, over HTTPS; the first that answers with the right bytes is taken. */
   addresses: readonly string[];
-  /** Of the release that the tests ran against, in lower-case hexadecimal. */
+  /**
+   * Of the release that the tests ran against, with what it imports lying beside it (`importsBeside`), in lower-case
+   * hexadecimal.
+   */
   sha256: string;
   /**
    * What this file imports: under which address it names the other file (as its publisher left it), and the name of
@@ -18,8 +21,10 @@ export interface PublishedFile {
 
 /** A published schema: one row of `xsd/published.json`. */
 export interface PublishedSchema {
-  /** Short name; also that of the subfolder in which its files may lie. */
+  /** Short name; also that of the subfolder in which its files may lie, unless `folder` names another. */
   id: string;
+  /** A subfolder that it shares with other schemas of its publisher. */
+  folder?: string;
   /** The name of the format, as people say it: EAD3. */
   format: string;
   name: string;
@@ -33,6 +38,11 @@ export interface PublishedSchema {
   dates: readonly string[];
   /** The file to begin with. */
   main: string;
+  /**
+   * A file of this project that imports `main` and declares the root, where the published schema declares elements
+   * and leaves the root to those who use them.
+   */
+  container?: string;
   files: readonly PublishedFile[];
   /** This project's own schema for the part of the format that it writes. */
   profile: { name: string; version: string; file: string };

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { PUBLISHED, type PublishedSchema, XSD_FOLDER } from './published.ts';
+import { PUBLISHED, type PublishedFile, type PublishedSchema, XSD_FOLDER } from './published.ts';
 import { type SchemaFolder, type SchemaPlaces, schemaFolders } from './schema-folders.ts';
 
 /** A schema as it lies on this machine. */
@@ -62,8 +62,8 @@ export async function findProfile(schema: PublishedSchema): Promise<FoundSchema>
   const bytes = await readIfThere(path);
   if (bytes === undefined)
     throw new Error(`The profile ${path} is missing from this installation of kinfonds.`);
-  const files = new Map([[file, bytes]]);
-  const fingerprint = sha256(bytes);
+  const files = await withImports(file, bytes);
+  const fingerprint = [...files.values()].map(sha256).join(' ');
   return {
     format: schema.format,
     name,
@@ -75,6 +75,20 @@ export async function findProfile(schema: PublishedSchema): Promise<FoundSchema>
     aliases: new Map(),
     fingerprint,
   };
+}
+
+/** A profile with the files that it imports, which lie beside it. */
+async function withImports(file: string, bytes: Uint8Array): Promise<Map<string, Uint8Array>> {
+  const files = new Map([[file, bytes]]);
+  for (const schema of files.values()) {
+    for (const [, name = ''] of Buffer.from(schema)
+      .toString()
+      .matchAll(/\sschemaLocation="([^"]*)"/g)) {
+      const imported = files.has(name) ? undefined : await readIfThere(join(XSD_FOLDER, name));
+      if (imported !== undefined) files.set(name, imported);
+    }
+  }
+  return files;
 }
 
 /** Which published schemas there are, and where on this machine. */
@@ -103,10 +117,11 @@ async function findPublished(
 ): Promise<{ found?: { schema: FoundSchema; folder: SchemaFolder }; notes: string[] }> {
   const notes: string[] = [];
   for (const folder of schemaFolders(places)) {
-    for (const path of [folder.path, join(folder.path, schema.id)]) {
+    for (const path of [folder.path, join(folder.path, schema.folder ?? schema.id)]) {
       const files = await readFiles(schema, path);
       const missing = schema.files.filter(({ name }) => !files.has(name)).map(({ name }) => name);
-      if (missing.length === 0) return { found: { schema: published(schema, path, files), folder }, notes };
+      if (missing.length === 0)
+        return { found: { schema: await published(schema, path, files), folder }, notes };
       if (files.has(schema.main)) {
         notes.push(
           `${join(path, schema.main)} was left aside, since ${missing.join(', ')}, which it needs, is not there.`,
@@ -117,20 +132,42 @@ async function findPublished(
   return { notes };
 }
 
-function published(schema: PublishedSchema, folder: string, files: Map<string, Uint8Array>): FoundSchema {
-  const { format, name, version, main } = schema;
-  const sums = schema.files.map((file) => ({ file, sum: sha256(files.get(file.name) ?? new Uint8Array()) }));
+async function published(
+  schema: PublishedSchema,
+  folder: string,
+  files: Map<string, Uint8Array>,
+): Promise<FoundSchema> {
+  const { format, name, version, main, container } = schema;
+  const sums = schema.files.map((file) => {
+    const bytes = importsBeside(files.get(file.name) ?? new Uint8Array(), file);
+    return { file, sum: sha256(bytes) };
+  });
+  if (container !== undefined) files.set(container, await readFile(join(XSD_FOLDER, container)));
   const other = sums
     .filter(({ file, sum }) => sum !== file.sha256)
     .map(({ file }) => join(folder, file.name));
   return {
-    ...{ format, name, version, kind: 'published', path: join(folder, main), main, files },
+    ...{ format, name, version, kind: 'published', path: join(folder, main), main: container ?? main, files },
     ...(other.length > 0 && {
       note: `${other.join(', ')} differs from the release tested against (${format} ${version}).`,
     }),
     aliases: new Map(schema.files.flatMap(({ imports }) => imports.map(({ as, file }) => [as, file]))),
     fingerprint: sums.map(({ sum }) => sum).join(' '),
   };
+}
+
+/**
+ * A file of a published schema as `published.json` knows it: what it imports lies beside it. Some publishers name an
+ * address there instead; that is all that is changed.
+ */
+export function importsBeside(bytes: Uint8Array, { imports }: PublishedFile): Uint8Array {
+  if (imports.length === 0) return bytes;
+  // One letter a byte, so that nothing else changes whatever the encoding.
+  const text = imports.reduce(
+    (source, { as, file }) => source.replaceAll(`schemaLocation="${as}"`, `schemaLocation="${file}"`),
+    Buffer.from(bytes).toString('latin1'),
+  );
+  return Buffer.from(text, 'latin1');
 }
 
 async function readFiles(schema: PublishedSchema, folder: string): Promise<Map<string, Uint8Array>> {

@@ -1,8 +1,10 @@
 import type { XmlDocument } from 'libxml2-wasm';
+import { once } from '../catalogue/once.ts';
 import { danglingReferences } from './dangling.ts';
 import { type ElementPath, elementPaths } from './element-path.ts';
 import { type EngineMessage, MESSAGE_LIMIT, OUT_OF_MEMORY, parse, validate } from './engine.ts';
 import { legible } from './legible.ts';
+import { olderEad } from './older-ead.ts';
 import { outsideEntities } from './outside-entities.ts';
 import { PUBLISHED, type PublishedSchema } from './published.ts';
 import { sayMessage } from './say.ts';
@@ -32,6 +34,8 @@ export interface Validation {
   /** Which schema spoke; undefined where none was asked. */
   schema?: Pick<FoundSchema, 'name' | 'version' | 'kind' | 'path' | 'note'>;
   valid: boolean;
+  /** What the file is and how it was therefore read, where it is in an older form of its format; in sentences. */
+  notice?: string;
   messages: ValidationMessage[];
   /** How many messages there were beyond those. */
   more: number;
@@ -43,10 +47,20 @@ export interface Validation {
 const MAX_BYTES = 400_000_000;
 
 /**
- * Holds a file against the schema of its format, which its root element tells. Nothing but its bytes and the schema
- * is read, whatever the file asks for.
- * @param file its name, for the messages
+ * A validator of many files: it holds each against the schema of its format, which its root element tells, and looks
+ * for each schema once. Nothing but the bytes of a file and the schema is read, whatever the file asks for.
  * @param places where to look for published schemas
+ */
+export function validatorWith(
+  places: SchemaPlaces,
+): (bytes: Uint8Array, file: string) => Promise<Validation> {
+  const schemaFor = once((format: PublishedSchema) => findSchema(format, places));
+  return (bytes, file) => holdAgainst(bytes, file, schemaFor);
+}
+
+/**
+ * Holds one file against the schema of its format.
+ * @param file its name, for the messages
  * @throws Error only where no schema can be used, never for what is in the file
  */
 export async function validateXml(
@@ -54,7 +68,7 @@ export async function validateXml(
   file: string,
   places: SchemaPlaces = {},
 ): Promise<Validation> {
-  return holdAgainst(bytes, file, (format) => findSchema(format, places));
+  return validatorWith(places)(bytes, file);
 }
 
 /** Holds a file against a certain schema: one that was found before, or the profile of this project. */
@@ -89,8 +103,9 @@ async function holdAgainst(
   }
   const { document, warnings } = parsed;
   try {
-    const format = formatOf(document);
-    if (format === undefined) return refused([unknownRoot(document)]);
+    const older = olderEad(document, bytes);
+    const format = older?.readable === false ? undefined : formatOf(document);
+    if (format === undefined) return refused([older?.fault ?? unknownRoot(document)]);
     const schema = await choose(format);
     const undefinedEntities = warnings.filter(({ message }) => /^Entity '.*' not defined/s.test(message));
     const faults = [...undefinedEntities, ...(await validate(document, schema))];
@@ -98,15 +113,21 @@ async function holdAgainst(
     const [messages, more] = dates.length > 0 ? [dates, 0] : shown(faults, elementPaths(document));
     const remarks = faults.length === 0 ? danglingReferences(document, format.references) : [];
     // Last, since it takes the document apart.
-    messages.unshift(...outsideEntities(document, bytes));
+    const outside = outsideEntities(document, bytes);
+    const all = [
+      ...(older?.fault === undefined ? [] : [older.fault]),
+      ...outside.slice(0, MESSAGE_LIMIT),
+      ...messages,
+    ];
     const { name, version, kind, path, note } = schema;
     return {
       file,
       format: format.format,
       schema: { name, version, kind, path, ...(note !== undefined && { note }) },
-      valid: messages.length === 0,
-      messages,
-      more,
+      valid: all.length === 0,
+      ...(older?.notice !== undefined && { notice: older.notice }),
+      messages: all,
+      more: more + outside.length - Math.min(outside.length, MESSAGE_LIMIT),
       remarks,
     };
   } finally {

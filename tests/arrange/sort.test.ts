@@ -9,7 +9,7 @@ import type { Thing } from '../../src/catalogue/thing.ts';
 import { isWithin } from '../../src/dates/index.ts';
 import { dated, someSettings, someThing } from '../support/catalogue.ts';
 
-const noAgents = () => gatherAgents([]);
+const noAgents = () => gatherAgents(someSettings());
 const sortOf = (over: Partial<SortSettings>): SortSettings => ({
   groups: ['kind'],
   order: ['date', 'title'],
@@ -153,12 +153,12 @@ describe('sorting a list', () => {
   });
 
   test('people stand in the order of collection.yaml, under whichever of their names', () => {
-    const people = someSettings({
+    const settings = someSettings({
       people: [{ name: 'Nils Quill', also: ['Grandpa Nils'] }, { name: 'Ada Quill' }],
-    }).people;
+    });
     const names = ['Bea Rook', 'Ada Quill', 'grandpa nils', 'unknown', 'Nils Quill'];
     const things = names.map((name, index) => someThing({ row: index + 2, people: [name] }));
-    const groups = sortThings(things, sortOf({ groups: ['person'] }), gatherAgents(people));
+    const groups = sortThings(things, sortOf({ groups: ['person'] }), gatherAgents(settings));
     expect(groups.map(({ place }) => place?.title)).toEqual([
       'Quill, Nils',
       'Quill, Ada',

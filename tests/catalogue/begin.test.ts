@@ -104,6 +104,8 @@ describe('a new catalogue', () => {
     keys([], data);
     keys(['repository'], data.repository);
     keys(['people', 0], data.people[0]);
+    keys(['people', 0, 'relations', 0], data.people[0].relations[0]);
+    keys(['recipient'], data.recipient);
     keys(['sort'], data.sort);
     keys(['groups', 'Correspondence'], data.groups.Correspondence);
     keys(['access'], data.access);

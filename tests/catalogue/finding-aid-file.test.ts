@@ -125,6 +125,7 @@ describe('paths in the model', () => {
       'format',
       'version',
       'control',
+      'recipient',
       'people',
       'collection',
     ]);

@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { contentsOf, freshFolder, kinfonds } from '../support/kinfonds.ts';
@@ -41,7 +41,7 @@ describe('kinfonds', () => {
       expect(err).toMatch(/^error: /);
     }
     expect(kinfonds(['export', '--to', 'parchment']).err).toContain(
-      'The formats are ead3, json, csv; all takes them all.',
+      'The formats are ead3, ead2002, dc, dcterms, eac-cpf, json, csv; all takes them all.',
     );
   });
 
@@ -70,8 +70,16 @@ describe('kinfonds', () => {
     const exported = kinfonds(['export', folder, '--to', 'all', '--out', out]);
     expect(exported).toMatchObject({
       code: 0,
-      out: ['ead3.xml', 'finding-aid.json', 'finding-aid.csv'].map((file) => `${join(out, file)}\n`).join(''),
     });
+    for (const file of [
+      'ead3.xml',
+      'ead2002.xml',
+      'dublin-core.csv',
+      'finding-aid.json',
+      'finding-aid.csv',
+    ]) {
+      expect(exported.out).toContain(`${join(out, file)}\n`);
+    }
     expect(exported.err).toContain('valid EAD3, by the');
     expect(kinfonds(['validate', join(out, 'ead3.xml')]).code).toBe(0);
   });
@@ -88,12 +96,23 @@ describe('kinfonds', () => {
     for (const out of [one, two])
       expect(kinfonds(['export', EXAMPLE, '--to', 'all', '--out', out]).code).toBe(0);
     expect(contentsOf(one)).toEqual(contentsOf(two));
-    expect(Object.keys(contentsOf(one)).sort()).toEqual(['ead3.xml', 'finding-aid.csv', 'finding-aid.json']);
+    expect(readdirSync(one).sort()).toEqual([
+      'dcterms',
+      'dublin-core',
+      'dublin-core.csv',
+      'eac-cpf',
+      'ead2002.xml',
+      'ead3.xml',
+      'finding-aid.csv',
+      'finding-aid.json',
+    ]);
   });
 
   test('every command speaks JSON on standard output', () => {
     const run = (...args: string[]) => JSON.parse(kinfonds(args).out);
-    expect(run('arrange', EXAMPLE, '--json')).toMatchObject({ referenceCode: 'QF', level: 'collection' });
+    expect(run('arrange', EXAMPLE, '--json')).toMatchObject({
+      collection: { referenceCode: 'QF', level: 'collection' },
+    });
     expect(run('arrange', EXAMPLE, '--compare', '--json')[0]).toHaveProperty('leftOver');
     expect(run('check', EXAMPLE, '--json')[0]).toMatchObject({ place: { file: 'list.csv' } });
     const out = freshFolder();
@@ -153,7 +172,31 @@ describe('kinfonds', () => {
     expect(out).toContain('There is no such file.');
   });
 
-  test('no colour where no terminal is, and a reader may stop early', () => {
+  test('no colour where no terminal is', () => {
     expect(kinfonds(['check', EXAMPLE]).out).not.toContain('\x1b[');
   });
+});
+
+test('without --to, what the recipient wants is written, under the prefix it gives', () => {
+  const recipient =
+    'recipient:\n  name: Osier County Historical Society\n  formats: [ead2002, csv]\n  prefix: MS 412\n';
+  const folder = catalogueWith('title\nBell\n', `title: T\nprefix: RF\nrepository: {name: R}\n${recipient}`);
+  const { code, out } = kinfonds(['export', folder]);
+  expect([code, out]).toEqual([
+    0,
+    ['ead2002.xml', 'finding-aid.csv'].map((file) => `${join(folder, 'finding-aid', file)}\n`).join(''),
+  ]);
+  expect(readFileSync(join(folder, 'finding-aid', 'ead2002.xml'), 'utf8')).toContain('MS 412/1/1/1');
+});
+
+test('a folder of records is replaced as a whole, so that nothing of an earlier export stays', () => {
+  const person = 'people:\n  - {name: Ada, born: 1902}\n';
+  const settings = 'title: T\nprefix: RF\nrepository: {name: R}\n';
+  const folder = catalogueWith('title,people\nBell,Ada\n', settings + person);
+  const out = join(folder, 'out');
+  kinfonds(['export', folder, '--to', 'eac-cpf', '--out', out]);
+  expect(readdirSync(join(out, 'eac-cpf'))).toEqual(['ada.xml']);
+  writeFileSync(join(folder, 'collection.yaml'), settings);
+  kinfonds(['export', folder, '--to', 'eac-cpf', '--out', out]);
+  expect(readdirSync(join(out, 'eac-cpf'))).toEqual([]);
 });

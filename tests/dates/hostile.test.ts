@@ -23,7 +23,7 @@ function runAll(text: string): void {
   dates.isWithin(text, text);
   dates.inclusiveDates([text, text]);
   dates.inclusiveDatesWithGaps([text, '1962']);
-  dates.bulkDates([text]);
+  dates.bulkDates(new Map([[text, 20]]));
 }
 
 // A safety limit, not a measure: usual texts take microseconds. The best of three, so that a pause of the machine

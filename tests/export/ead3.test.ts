@@ -123,4 +123,11 @@ describe('EAD3, EAD3 Tag Library 1.1.1', () => {
       `<langmaterial> ${pair('ger', 'German')} ${pair('nor', 'Norwegian')} </langmaterial>`,
     );
   });
+
+  test('codes of languages are of ISO 639-3 where the recipient wants them so', () => {
+    const recipient = { name: 'An archive', languageCodes: 'iso639-3' };
+    const xml = xmlOf(aidWith({}, { languages: ['German', 'Norwegian'], recipient }));
+    expect(xml).toContain('langencoding="iso639-3"');
+    expect([...xml.matchAll(/langcode="([a-z]+)"/g)].map(([, code]) => code)).toEqual(['eng', 'deu', 'nor']);
+  });
 });

@@ -175,9 +175,9 @@ describe('wrong entries', () => {
       'dates: long ago\naccess: {statement: Closed., until: never}\npeople:\n  - name: Ada\n    born: in spring\n    died: 1988\ngroups:\n  Letters:\n    access:\n      statement: Closed.\n      until: when we are gone\n';
     expectTroubles(SMALL + dates, [
       [5, '“long ago”', '“dates”', '1962-05-14'],
-      [6, '“never”', '“until”'],
-      [9, '“in spring”', '“born”'],
-      [15, '“when we are gone”', '“until”'],
+      [6, '“never”', '“access › until”'],
+      [9, '“in spring”', '“people › born”'],
+      [15, '“when we are gone”', '“groups › Letters › access › until”'],
     ]);
   });
 
@@ -186,5 +186,24 @@ describe('wrong entries', () => {
       `${SMALL}people:\n  - name: Ada Quill\n  - name: Ada Reed\n    also: [Aunt Ada, ada quill]\n`,
       [[7, '“Ada Reed” and “Ada Quill” (line 6)', '“ada quill”']],
     );
+  });
+});
+
+describe('the end of a restriction', () => {
+  const SETTINGS = 'title: T\nprefix: T\nrepository: {name: R}\n';
+  const of = (until: string, over = '') =>
+    readSettings(
+      Buffer.from(`${SETTINGS}${over}access: {statement: Closed., until: "${until}"}\n`),
+      'collection.yaml',
+    );
+
+  it.each(['unknown', '5/6/60', '5/6/2060'])('%s is not certain, so it stops the work', (until) => {
+    expect(of(until).findings).toMatchObject([
+      { rule: 'settings.end-uncertain', weight: 'must', place: { line: 4 } },
+    ]);
+  });
+
+  it('is read by the order of day and month that is set, and may lie ahead', () => {
+    expect(of('5/6/2060', 'dateOrder: day-month\nlatestYear: 1990\n').findings).toEqual([]);
   });
 });

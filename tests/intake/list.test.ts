@@ -200,3 +200,16 @@ describe('the list', () => {
     expect(things[0]?.people).toBe(things[1]?.people);
   });
 });
+
+describe('the languages of the list', () => {
+  it('are those in which its dates may be', () => {
+    const list =
+      'title,date,language\nBrief,Weihnachten 1955,German\nCarta,12 de mayo de 1922,Spanish\nAnd,Sommer 1925,\n';
+    const { things } = readList(Buffer.from(list), 'list.csv');
+    expect(things.map(({ date }) => date?.reading)).toMatchObject([
+      { edtf: '1955-12-25' },
+      { edtf: '1922-05-12' },
+      { edtf: '1925-22' },
+    ]);
+  });
+});

@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import type { Component } from '../../src/catalogue/component.ts';
-import { control as controlSchema, type FindingAid } from '../../src/catalogue/finding-aid.ts';
+import {
+  control as controlSchema,
+  type FindingAid,
+  LANGUAGE_CODES,
+} from '../../src/catalogue/finding-aid.ts';
+import { agents } from './arbitrary-agents.ts';
 import {
   compact,
   type Draft,
@@ -61,24 +66,13 @@ function numbered(tree: Tree, style: string): Component {
   return place(tree);
 }
 
-const agents = fc
-  .array(
-    fc
-      .record({
-        type: fc.constantFrom('person' as const, 'family' as const, 'corporateBody' as const),
-        name: nastyText,
-        authorizedForm: maybe(nastyText),
-        variants: maybe(fc.array(nastyText, { maxLength: 2 })),
-        birth: maybe(plainDate),
-        death: maybe(plainDate),
-        history: maybe(nastyProse),
-        source: maybe(fc.oneof(fc.constantFrom('lcnaf', 'viaf', 'local'), nastyText)),
-        identifier: maybe(fc.oneof(fc.constant('https://example.org/n79?a=1&b=2'), nastyText)),
-      })
-      .map(compact),
-    { maxLength: 4 },
-  )
-  .map((list) => list.map((agent, index) => ({ id: `agent-${index + 1}`, ...agent })));
+const recipient = fc
+  .record({
+    repository,
+    languageCodes: fc.constantFrom(...LANGUAGE_CODES),
+    separator: fc.oneof(fc.constantFrom('; ', '|', '||'), nastyText),
+  })
+  .map(({ repository, ...rest }) => ({ ...repository, ...rest }));
 
 const eventTime = fc.oneof(
   {
@@ -163,9 +157,13 @@ export function arbitraryFindingAid(
         tree: trees(draft(people.map(({ id }) => id)), largest),
         style: fc.constantFrom('c', '_', 'QF-1.', 'Part_'),
         must: essentials,
+        recipient: maybe(recipient),
       })
-      .map(({ control, tree, style, must }): FindingAid => {
-        const aid = { format: 'kinfonds finding aid', version: 1, control, people } as const;
+      .map(({ control, tree, style, must, recipient }): FindingAid => {
+        const aid = {
+          ...({ format: 'kinfonds finding aid', version: 1, control, people } as const),
+          ...(recipient && { recipient }),
+        };
         const collection = numbered(tree, style);
         if (!complete) return { ...aid, collection };
         const { dates, extents, languages } = collection;

@@ -1,14 +1,18 @@
-import { readFileSync } from 'node:fs';
 import { type ContentModel, choice, nothing, one, repeated, sequence } from './content-model.ts';
-import { elementsOf, parseTree, type Tree } from './xml-tree.ts';
+import { globalsOf } from './schema-globals.ts';
+import { elementsOf, type Tree } from './xml-tree.ts';
 
-/** A simple type, as far as the schemas of EAD3 use them. */
+/** A simple type, as far as the schemas of EAD and EAC-CPF use them. */
 export interface Values {
   /** The built-in type it comes from, such as `token`; undefined for a union. */
   base: string | undefined;
   enumeration: readonly string[] | undefined;
   largest: string | undefined;
   union: readonly Values[] | undefined;
+  /** The pattern that a value has to meet. */
+  pattern?: string | undefined;
+  /** The least number of characters. */
+  shortest?: number | undefined;
 }
 
 /** A type of element: what it lets in. */
@@ -30,17 +34,14 @@ const ANYTHING: Values = {
 };
 
 /**
- * Reads the declarations of a W3C Schema, as far as EAD3 and its profile use the language: named and anonymous types,
- * groups, extension, restriction, union. Fails for whatever it does not know, so that nothing goes unseen.
+ * Reads the declarations of a W3C Schema, as far as EAD, EAC-CPF and their profiles use the language: named and
+ * anonymous types, groups, extension, restriction, union. Fails for whatever it does not know, so that nothing goes unseen.
  * @returns the type of the global element of that name
  */
 export function declarationsOf(file: string, root: string): ElementType {
-  const schema = parseTree(readFileSync(file));
-  const global = new Map(
-    elementsOf(schema).map((item) => [`${item.name} ${item.attributes.name}`, item] as const),
-  );
+  const global = globalsOf(file);
   const find = (kind: string, name: string | undefined): Tree => {
-    const found = global.get(`xs:${kind} ${name?.replace(/^ead:/, '')}`);
+    const found = global.get(`xs:${kind} ${local(name)}`);
     if (found === undefined) throw new Error(`${file} declares no ${kind} ${name}`);
     return found;
   };
@@ -50,7 +51,7 @@ export function declarationsOf(file: string, root: string): ElementType {
     const { type } = element.attributes;
     const inline = elementsOf(element, 'xs:complexType')[0];
     if (inline !== undefined) return complex(inline);
-    if (global.has(`xs:complexType ${type}`)) return complex(find('complexType', type));
+    if (global.has(`xs:complexType ${local(type)}`)) return complex(find('complexType', type));
     // An element of a simple type: text, no children, no attributes.
     const key = `simple ${type}`;
     return { key, model: nothing, childTypes: new Map(), text: true, attributes: new Map() };
@@ -60,13 +61,16 @@ export function declarationsOf(file: string, root: string): ElementType {
     const known = made.get(type);
     if (known !== undefined) return known;
     const [wrapper] = [...elementsOf(type, 'xs:complexContent'), ...elementsOf(type, 'xs:simpleContent')];
-    const extension = wrapper === undefined ? undefined : elementsOf(wrapper, 'xs:extension')[0];
+    // A restriction is read where it makes text out of anything: what it lets in is all its own.
+    const extension = wrapper && (elementsOf(wrapper, 'xs:extension')[0] ?? textOutOfAnything(wrapper));
     if (wrapper !== undefined && extension === undefined) throw new Error(`${file}: only extension is read`);
     const body = extension ?? type;
-    const base =
-      wrapper?.name === 'xs:complexContent'
-        ? complex(find('complexType', extension?.attributes.base))
-        : undefined;
+    const extended = extension?.attributes.base;
+    const base = global.has(`xs:complexType ${local(extended)}`)
+      ? complex(find('complexType', extended))
+      : undefined;
+    if (wrapper?.name === 'xs:complexContent' && base === undefined)
+      throw new Error(`${file} declares no ${extended}`);
     const childTypes = new Map(base?.childTypes);
     const own = elementsOf(body).filter(({ name }) => PARTICLES.has(name));
     const result: ElementType = {
@@ -105,12 +109,15 @@ export function declarationsOf(file: string, root: string): ElementType {
 
   const attributesOf = (body: Tree): [string, { required: boolean; values: Values }][] =>
     elementsOf(body).flatMap((item) => {
-      const { name = '', use, ref, type } = item.attributes;
+      const { use, ref, fixed } = item.attributes;
       if (item.name === 'xs:attributeGroup') return attributesOf(find('attributeGroup', ref));
       if (item.name !== 'xs:attribute') return [];
-      const inline = elementsOf(item, 'xs:simpleType')[0];
+      const { attributes, ...declared } = ref === undefined ? item : find('attribute', ref);
+      const { name = '', type } = attributes;
+      const inline = elementsOf({ attributes, ...declared }, 'xs:simpleType')[0];
       const values = inline === undefined ? named(type) : simple(inline);
-      return [[name, { required: use === 'required', values }]];
+      const only = fixed === undefined ? values : { ...values, enumeration: [fixed] };
+      return [[name, { required: use === 'required', values: only }]];
     });
 
   const named = (type: string | undefined): Values => {
@@ -122,7 +129,9 @@ export function declarationsOf(file: string, root: string): ElementType {
   const simple = (type: Tree): Values => {
     const [union] = elementsOf(type, 'xs:union');
     if (union !== undefined) {
-      return { ...ANYTHING, base: undefined, union: elementsOf(union, 'xs:simpleType').map(simple) };
+      const members = union.attributes.memberTypes?.split(' ').map(named) ?? [];
+      const own = elementsOf(union, 'xs:simpleType').map(simple);
+      return { ...ANYTHING, base: undefined, union: [...members, ...own] };
     }
     const [restriction] = elementsOf(type, 'xs:restriction');
     if (restriction === undefined) throw new Error(`${file}: only restriction and union are read`);
@@ -130,14 +139,29 @@ export function declarationsOf(file: string, root: string): ElementType {
       elementsOf(restriction, `xs:${facet}`).map(({ attributes }) => attributes.value ?? '');
     const enumeration = values('enumeration');
     const base = named(restriction.attributes.base);
+    const [pattern] = values('pattern');
+    if (pattern !== undefined && base.pattern !== undefined)
+      throw new Error(`${file}: one pattern within another is not read`);
+    const shortest = values('minLength')[0];
     return {
       ...base,
       enumeration: enumeration.length > 0 ? enumeration : base.enumeration,
       largest: values('maxInclusive')[0] ?? base.largest,
+      pattern: pattern ?? base.pattern,
+      shortest: shortest === undefined ? base.shortest : Number(shortest),
     };
   };
 
   return typeOf(find('element', root));
+}
+
+/** A name without the prefix of the schema's own namespace. */
+const local = (name: string | undefined) => name?.replace(/^(?:ead|eac):/, '');
+
+function textOutOfAnything(wrapper: Tree): Tree | undefined {
+  const [restriction] = elementsOf(wrapper, 'xs:restriction');
+  const isSo = wrapper.name === 'xs:simpleContent' && restriction?.attributes.base === 'xs:anyType';
+  return isSo ? restriction : undefined;
 }
 
 const PARTICLES = new Set(['xs:element', 'xs:sequence', 'xs:choice', 'xs:group', 'xs:any']);

@@ -1,4 +1,5 @@
 import { notAllowed } from './content-model.ts';
+import { excessText } from './pattern-model.ts';
 import type { ElementType, Values } from './schema-declarations.ts';
 
 /**
@@ -60,10 +61,24 @@ function within(narrow: Values, wide: Values): boolean {
     return narrow.enumeration?.every((value) => allowed.includes(value)) ?? false;
   }
   if (wide.base === undefined || narrow.union !== undefined) return false;
+  if (!meetsPattern(narrow, wide.pattern)) return false;
   if (ANY_TEXT.has(wide.base)) return true;
   const sameKind = narrow.base === wide.base || (narrow.base === 'IDREF' && wide.base === 'IDREFS');
   // Values of one kind and form (2098, 2098-12) stand in the order of their letters.
   const small =
     wide.largest === undefined || (narrow.largest !== undefined && narrow.largest <= wide.largest);
   return sameKind && small;
+}
+
+/** What EAC-CPF asks of a text that must not be blank. */
+const NOT_BLANK = String.raw`(.|\n|\r)*\S(.|\n|\r)*`;
+
+function meetsPattern(
+  { base, pattern, shortest = 0, enumeration }: Values,
+  wide: string | undefined,
+): boolean {
+  if (wide === undefined) return true;
+  // A token is without its outer blanks before its length is taken.
+  if (wide === NOT_BLANK) return (base === 'token' && shortest > 0) || enumeration?.includes('') === false;
+  return pattern !== undefined && excessText(pattern, wide) === undefined;
 }

@@ -49,6 +49,8 @@ test('published.json has everything of every schema', () => {
   const address = z.url({ protocol: /^https$/ });
   const schema = z.strictObject({
     id: z.string().regex(/^[a-z0-9-]+$/),
+    folder: name.optional(),
+    container: name.optional(),
     ...{
       format: name,
       name,
@@ -174,7 +176,10 @@ describeWithSchemas('the published schemas', (schemas) => {
   test('are those of the release tested against', async () => {
     for (const schema of PUBLISHED) {
       const found = await findSchema(schema, { folder: schemas, env: {} });
-      expect(found).toMatchObject({ kind: 'published', path: join(schemas, schema.id, schema.main) });
+      expect(found).toMatchObject({
+        kind: 'published',
+        path: join(schemas, schema.folder ?? schema.id, schema.main),
+      });
       expect(found.note).toBeUndefined();
     }
   });

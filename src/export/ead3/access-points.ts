@@ -1,16 +1,7 @@
 import type { AccessPoint, Component } from '../../catalogue/component.ts';
 import { element, type XmlElement } from '../../xml/element.ts';
-import type { Context } from './context.ts';
-import { names } from './names.ts';
-
-const ELEMENT: Record<AccessPoint['type'], string> = {
-  subject: 'subject',
-  place: 'geogname',
-  genre: 'genreform',
-  occupation: 'occupation',
-  function: 'function',
-  title: 'title',
-};
+import type { Context } from '../ead/context.ts';
+import { ACCESS_POINT_ELEMENT, names } from '../ead/names.ts';
 
 /** `controlaccess`: the access points of a component, agents first. */
 export function accessPoints({ people, accessPoints: points }: Component, context: Context): XmlElement[] {
@@ -19,4 +10,4 @@ export function accessPoints({ people, accessPoints: points }: Component, contex
 }
 
 const accessPoint = ({ type, term, source, identifier }: AccessPoint) =>
-  element(ELEMENT[type], { identifier, source }, [element('part', {}, term)]);
+  element(ACCESS_POINT_ELEMENT[type], { identifier, source }, [element('part', {}, term)]);

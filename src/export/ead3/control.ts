@@ -1,27 +1,27 @@
 import type { Control, MaintenanceEvent } from '../../catalogue/finding-aid.ts';
 import { element, type XmlElement } from '../../xml/element.ts';
-import { address } from './did.ts';
+import type { Context } from '../ead/context.ts';
+import { address, optional } from '../ead/text.ts';
 import { languageDeclaration } from './languages.ts';
-import { descriptiveNote, optional } from './text.ts';
+import { descriptiveNote } from './text.ts';
 
 /** Which lists the codes of the document are taken from. */
 const ENCODINGS = {
   countryencoding: 'iso3166-1',
   dateencoding: 'iso8601',
-  langencoding: 'iso639-2b',
   repositoryencoding: 'iso15511',
   scriptencoding: 'iso15924',
 };
 
 /** `control`: the record of the description itself. ISAD(G) 3.7, DACS 8. */
-export function control(record: Control): XmlElement {
-  return element('control', ENCODINGS, [
+export function control(record: Control, context: Context): XmlElement {
+  return element('control', { ...ENCODINGS, langencoding: context.languageCodes }, [
     element('recordid', {}, record.recordId),
     fileDescription(record),
     element('maintenancestatus', { value: record.maintenanceStatus }),
     element('publicationstatus', { value: record.publicationStatus }),
     maintenanceAgency(record),
-    ...record.languages.map(languageDeclaration),
+    ...record.languages.map((use) => languageDeclaration(use, context)),
     ...record.conventions.map(({ abbreviation, citation }) =>
       element('conventiondeclaration', {}, [
         ...optional('abbr', abbreviation),

@@ -1,12 +1,14 @@
 import type { Component, Container, DigitalCopy, Repository } from '../../catalogue/component.ts';
 import { element, type XmlElement } from '../../xml/element.ts';
+import type { Context } from '../ead/context.ts';
+import { dateNoteOf } from '../ead/date-note.ts';
+import { address, optional } from '../ead/text.ts';
 import { hrefOf } from '../href.ts';
-import type { Context } from './context.ts';
 import { languageOfMaterial } from './languages.ts';
 import { origination } from './names.ts';
 import { physicalDescription } from './physical-description.ts';
-import { descriptiveNote, optional } from './text.ts';
-import { dateNote, unitDate } from './unit-date.ts';
+import { descriptiveNote } from './text.ts';
+import { unitDate } from './unit-date.ts';
 
 /** `did`: what identifies a unit, at any level. */
 export function did(component: Component, context: Context): XmlElement {
@@ -18,11 +20,11 @@ export function did(component: Component, context: Context): XmlElement {
     ...origination(component.creators, context),
     ...repository(component.repository),
     ...optional('abstract', component.abstract),
-    ...languageOfMaterial(component),
+    ...languageOfMaterial(component, context),
     ...component.containers.map(container),
     ...optional('physloc', component.physicalLocation),
     ...digitalCopies(component.digitalCopies),
-    ...component.dates.flatMap(dateNote),
+    ...component.dates.flatMap(dateNoteOf).map((note) => element('didnote', {}, note)),
   ]);
 }
 
@@ -41,18 +43,6 @@ function repository(keeper: Repository | undefined): XmlElement[] {
       element('corpname', {}, [element('part', {}, keeper.name)]),
       ...address(keeper.address),
     ]),
-  ];
-}
-
-/** `address` with its lines, or nothing. */
-export function address(lines: readonly string[] | undefined): XmlElement[] {
-  if (lines === undefined || lines.length === 0) return [];
-  return [
-    element(
-      'address',
-      {},
-      lines.map((text) => element('addressline', {}, text)),
-    ),
   ];
 }
 

@@ -1,19 +1,23 @@
 import type { Component } from '../../catalogue/component.ts';
 import type { FindingAid } from '../../catalogue/finding-aid.ts';
 import { element, type XmlElement } from '../../xml/element.ts';
+import { type Context, contextOf } from '../ead/context.ts';
+import { otherLevelOf } from '../ead/level.ts';
+import { type NoteStyle, notes } from '../ead/notes.ts';
 import { accessPoints } from './access-points.ts';
-import { type Context, contextOf } from './context.ts';
 import { control } from './control.ts';
 import { did } from './did.ts';
-import { notes } from './notes.ts';
+import { nameElement } from './names.ts';
 
 export const EAD3_NAMESPACE = 'http://ead3.archivists.org/schema/';
 
+const NOTE_STYLE: NoteStyle = { kind: 'localtype', legalStatus: 'own note' };
+
 /** A finding aid in EAD3 1.1.1. The components are made one by one, as the writer of the XML asks for them. */
 export function ead3(aid: FindingAid): XmlElement {
-  const context = contextOf(aid);
+  const context = contextOf(aid, nameElement);
   return element('ead', { xmlns: EAD3_NAMESPACE }, [
-    control(aid.control),
+    control(aid.control, context),
     collection(aid.collection, context),
   ]);
 }
@@ -22,7 +26,7 @@ function collection(top: Component, context: Context): XmlElement {
   const { level, children } = top;
   return element('archdesc', { id: top.id, level, otherlevel: otherLevelOf(top) }, [
     did(top, context),
-    ...notes(top, context.agents),
+    ...notes(top, NOTE_STYLE, context.agents),
     ...accessPoints(top, context),
     ...(children.length === 0
       ? []
@@ -42,12 +46,7 @@ function* components(units: readonly Component[], context: Context): Generator<X
 
 function* parts(unit: Component, context: Context): Generator<XmlElement> {
   yield did(unit, context);
-  yield* notes(unit);
+  yield* notes(unit, NOTE_STYLE);
   yield* accessPoints(unit, context);
   yield* components(unit.children, context);
-}
-
-// The Schematron rules of EAD3: a level "otherlevel" must be named.
-function otherLevelOf({ level, otherLevel }: Component): string | undefined {
-  return level === 'otherlevel' ? (otherLevel ?? 'unnamed level') : otherLevel;
 }

@@ -1,25 +1,13 @@
-import type { Agent, AgentLink, AgentType } from '../../catalogue/agent.ts';
+import type { Agent, AgentLink } from '../../catalogue/agent.ts';
 import { element, type XmlElement } from '../../xml/element.ts';
-import type { Context } from './context.ts';
-
-const ELEMENT: Record<AgentType, string> = {
-  person: 'persname',
-  family: 'famname',
-  corporateBody: 'corpname',
-};
-
-/** The names of linked agents, as headings: `persname`, `famname`, `corpname`. */
-export function names(links: readonly AgentLink[], { nameOf }: Context, role?: string): XmlElement[] {
-  return links.map((link) => nameOf(link.role ?? role)(link.agent)).filter((name) => name !== undefined);
-}
+import type { Context } from '../ead/context.ts';
+import { AGENT_ELEMENT, headingOf, names } from '../ead/names.ts';
 
 /** One name; the role becomes its `relator`. */
-export function nameElement(
-  { type, name, authorizedForm, source, identifier }: Agent,
-  relator?: string,
-): XmlElement {
-  return element(ELEMENT[type], { identifier, relator, source }, [
-    element('part', {}, authorizedForm ?? name),
+export function nameElement(agent: Agent, relator?: string): XmlElement {
+  const { type, source, identifier } = agent;
+  return element(AGENT_ELEMENT[type], { identifier, relator, source }, [
+    element('part', {}, headingOf(agent)),
   ]);
 }
 

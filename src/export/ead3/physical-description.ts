@@ -1,6 +1,7 @@
 import type { Component, Extent } from '../../catalogue/component.ts';
 import { element, type XmlElement } from '../../xml/element.ts';
-import { optional } from './text.ts';
+import { decimal } from '../ead/decimal.ts';
+import { optional } from '../ead/text.ts';
 
 /** `physdescstructured` for each counted extent, `physdesc` for what is only said: ISAD(G) 3.1.5, DACS 2.5. */
 export function physicalDescription({ extents, physicalDescription: said }: Component): XmlElement[] {
@@ -22,10 +23,4 @@ function structured({
     ...facets.map((facet) => element('physfacet', {}, facet)),
     ...optional('dimensions', dimensions),
   ]);
-}
-
-/** A number in plain decimals, never `1e-7`. */
-function decimal(quantity: number): string {
-  if (Number.isInteger(quantity) && quantity < 1e15) return String(quantity);
-  return quantity.toLocaleString('en-US', { useGrouping: false, maximumFractionDigits: 20 });
 }

@@ -21,11 +21,6 @@ function several(date: Exclude<StructuredDate, { kind: 'single' }>): XmlElement 
   return element('dateset', {}, members);
 }
 
-/** What was assumed in reading a date, as a `didnote`. */
-export function dateNote({ note }: DateStatement): XmlElement[] {
-  return note === undefined ? [] : [element('didnote', {}, `Date: ${note}`)];
-}
-
 const single = (part: DatePart) => dated('datesingle', part);
 
 const range = (from: DatePart | undefined, to: DatePart | undefined) =>

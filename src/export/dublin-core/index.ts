@@ -1,0 +1,28 @@
+import type { Level } from '../../catalogue/component.ts';
+import type { FindingAid } from '../../catalogue/finding-aid.ts';
+import { writeXml } from '../../xml/write.ts';
+import { fileNames } from '../file-names.ts';
+import type { OutFile } from '../out-file.ts';
+import { dctermsRecords } from './dcterms.ts';
+import { oaiDc, simpleStatements } from './oai-dc.ts';
+import { dublinCoreTable } from './table.ts';
+import { describedUnits } from './units.ts';
+
+/**
+ * Simple Dublin Core: a record for the collection and for each unit of it that gets one, a file each, and the table.
+ * @param downTo as for `describedUnits`
+ */
+export function* dublinCore(aid: FindingAid, downTo?: Level): Generator<OutFile> {
+  const fileName = fileNames();
+  const statementsOf = simpleStatements(aid);
+  for (const described of describedUnits(aid.collection, downTo)) {
+    const path = `dublin-core/${fileName(described.unit.id)}.xml`;
+    yield { path, xml: true, content: writeXml(oaiDc(statementsOf(described))) };
+  }
+  yield { path: 'dublin-core.csv', xml: false, content: dublinCoreTable(aid, downTo) };
+}
+
+/** Qualified Dublin Core: the same units in DCMI terms, in one file. */
+export function dcterms(aid: FindingAid, downTo?: Level): OutFile[] {
+  return [{ path: 'dcterms/records.xml', xml: true, content: writeXml(dctermsRecords(aid, downTo)) }];
+}

@@ -1,0 +1,14 @@
+import type { AccessPoint, Component } from '../../catalogue/component.ts';
+import { element, type XmlElement } from '../../xml/element.ts';
+import type { Context } from '../ead/context.ts';
+import { ACCESS_POINT_ELEMENT, names } from '../ead/names.ts';
+import { register } from './names.ts';
+
+/** `controlaccess`: the access points of a component, agents first. */
+export function accessPoints({ people, accessPoints: points }: Component, context: Context): XmlElement[] {
+  const found = [...names(people, context), ...points.map(accessPoint)];
+  return found.length === 0 ? [] : [element('controlaccess', {}, found)];
+}
+
+const accessPoint = (point: AccessPoint) =>
+  element(ACCESS_POINT_ELEMENT[point.type], register(point), point.term);

@@ -1,0 +1,20 @@
+import type { Component, LanguageUse } from '../../catalogue/component.ts';
+import { element, type XmlElement, type XmlNode } from '../../xml/element.ts';
+
+/** ISO 639-2 for what nobody has determined. */
+const UNDETERMINED: LanguageUse = { code: 'und', name: 'Undetermined' };
+
+/** `language` for each, with a comma between: the elements around it hold text. */
+export function languageList(uses: readonly LanguageUse[]): XmlNode[] {
+  return uses.flatMap(({ code, name, script }, index) => [
+    ...(index === 0 ? [] : [', ']),
+    element('language', { langcode: code, scriptcode: script?.code }, name),
+  ]);
+}
+
+/** `langmaterial`: ISAD(G) 3.4.3, DACS 4.5. */
+export function languageOfMaterial({ languages, languageNote }: Component): XmlElement[] {
+  if (languages.length === 0 && languageNote === undefined) return [];
+  const list = languageList(languages.length === 0 ? [UNDETERMINED] : languages);
+  return [element('langmaterial', {}, languageNote === undefined ? list : [...list, `. ${languageNote}`])];
+}

@@ -54,11 +54,11 @@ export function inOrder(things: readonly Thing[], keys: readonly OrderKey[]): Th
   const used = keys.map((key) => KEYS[key]);
   const marked = things.map((thing) => ({ thing, values: used.map(({ of }) => of(thing)) }));
   marked.sort((a, b) => {
-    for (const [index, { compare }] of used.entries()) {
+    for (let index = 0; index < used.length; index++) {
       const [left, right] = [a.values[index], b.values[index]];
       if (left === right) continue;
       if (left === undefined || right === undefined) return left === undefined ? 1 : -1;
-      const difference = compare(left, right);
+      const difference = used[index]?.compare(left, right) ?? 0;
       if (difference !== 0) return difference;
     }
     return a.thing.row - b.thing.row;

@@ -8,7 +8,7 @@ import { writeTrouble } from './write-trouble.ts';
 export interface StagedFolder {
   /** Writes a file into it. @returns where it lies until `commit` */
   write(name: string, content: Iterable<string>): string;
-  /** Flushes all its files to the disk and puts the folder in its place; whatever stood there goes as a whole. */
+  /** Flushes its files to the disk and puts the folder in its place; whatever stood there goes as a whole. */
   commit(): Promise<void>;
   /** Takes it away; does nothing after `commit`. */
   discard(): Promise<void>;
@@ -16,6 +16,12 @@ export interface StagedFolder {
 
 /** So many files are flushed at a time: a disk takes many at once in little more time than one. */
 const AT_ONCE = 16;
+
+/**
+ * More files than this are left to the system to flush: one by one, tens of thousands would take longer than making
+ * them, and an export can be made again should the power fail within the next half minute.
+ */
+const FLUSHED_AT_MOST = 2000;
 
 /**
  * Begins a folder that is to stand at `path` once it is complete. It may take tens of thousands of small files.
@@ -73,6 +79,7 @@ function writeNew(file: string, content: Iterable<string>): void {
 }
 
 async function flush(files: readonly string[]): Promise<void> {
+  if (files.length > FLUSHED_AT_MOST) return;
   const left = files.values();
   const worker = async () => {
     for (const file of left) {

@@ -19,6 +19,9 @@ export interface Staged {
 // In UTF-16 units: as much text as is gathered before it is encoded and written. Larger gains no speed.
 const BATCH = 1 << 16;
 
+/** In bytes. */
+const FLUSH_EVERY = 1 << 25;
+
 /**
  * Writes a file whole or not at all: to a temporary file in the same folder, flushed to the disk, then renamed.
  * @throws CatalogueError in plain words where the disk is full, the folder missing or not to be written to; what
@@ -84,13 +87,21 @@ async function writeNew(path: string, content: Content, mode: number | undefined
       if (mode !== undefined) await handle.chmod(mode);
       // One batch is on its way to the disk while the next is made.
       let writing = Promise.resolve();
+      let flushing = Promise.resolve();
+      let unflushed = 0;
       try {
         for (const bytes of batches(content)) {
           await writing;
           writing = writeAll(handle, bytes);
+          unflushed += bytes.length;
+          if (unflushed < FLUSH_EVERY) continue;
+          // A large file is flushed as it grows, beside all else, so that not all of it is left for the end.
+          await flushing;
+          flushing = handle.datasync();
+          unflushed = 0;
         }
       } finally {
-        await writing;
+        await Promise.all([writing, flushing]);
       }
       await handle.sync();
     } finally {

@@ -118,10 +118,13 @@ function fromSettings(person: PersonSettings, id: string, context: DateContext):
   };
 }
 
-function placesOf({ birthplace, deathplace, places }: PersonSettings): NonNullable<Agent['places']> {
+function placesOf({ type, birthplace, deathplace, places }: PersonSettings): NonNullable<Agent['places']> {
   return [
     ...(birthplace === undefined ? [] : [{ name: birthplace, role: 'birth' as const }]),
-    ...places.map((name) => ({ name, role: 'residence' as const })),
+    ...places.map((name) => ({
+      name,
+      role: type === 'corporateBody' ? ('location' as const) : ('residence' as const),
+    })),
     ...(deathplace === undefined ? [] : [{ name: deathplace, role: 'death' as const }]),
   ];
 }

@@ -1,4 +1,5 @@
 import type { Agent } from '../catalogue/agent.ts';
+import { displayDate } from '../dates/index.ts';
 
 type NameParts = NonNullable<Agent['nameParts']>;
 
@@ -44,9 +45,10 @@ export function authorizedForm(
   return years.some((year) => year !== '') ? `${name}, ${years.join('-')}` : name;
 }
 
-/** A year as a heading has it; one that is not certain is said to be so, and a decade is no year. */
+/** A year as a heading has it; one that is not certain is said to be so, and what is no year is told as it is. */
 function yearOf(edtf: string | undefined): string {
-  const [, year, mark] = /^(\d{4})(?:-\d\d){0,2}([~?%]?)$/.exec(edtf ?? '') ?? [];
-  if (year === undefined) return '';
+  if (edtf === undefined) return '';
+  const [, year, mark] = /^(\d{4})(?:-\d\d){0,2}([~?%]?)$/.exec(edtf) ?? [];
+  if (year === undefined) return displayDate(edtf);
   return mark === '' ? year : `${mark === '?' ? 'probably' : 'approximately'} ${year}`;
 }

@@ -1,40 +1,45 @@
 import { fold } from '../catalogue/fold.ts';
+import { once } from '../catalogue/once.ts';
 import type { FolderKey } from '../catalogue/settings.ts';
 import type { Thing } from '../catalogue/thing.ts';
-import { firstYear, lastYear, yearOf } from '../dates/index.ts';
+import { firstYear, lastYear } from '../dates/index.ts';
 import type { Agents } from './agents.ts';
 import { edtfOf, firstPerson } from './order.ts';
 import type { Folder } from './sort.ts';
 
-/** What a thing is filed under: a label, and a number where folders stand by number rather than by first thing. */
+/** What a thing is filed under: a label, how it is compared, and a number where folders stand by number. */
 interface Filing {
   label: string;
+  id: string;
   rank?: number;
 }
 
 type Reader = (thing: Thing, agents: Agents) => Filing | undefined;
 
-const byLabel = (label: string | undefined): Filing | undefined =>
-  label === undefined ? undefined : { label };
+const byLabel = once((label: string | undefined): Filing | undefined =>
+  label === undefined ? undefined : { label, id: fold(label) },
+);
+
+const byNumber = (label: string, rank: number): Filing => ({ label, id: label, rank });
+
+// A thing known to its decade only is filed before the years of that decade; one that spans years, under its first.
+const byYear = once((edtf: string | undefined): Filing | undefined => {
+  if (edtf === undefined) return undefined;
+  const [first, last] = [firstYear(edtf), lastYear(edtf)];
+  if (first === undefined) return undefined;
+  const wholeDecade = first % 10 === 0 && last === first + 9;
+  return wholeDecade ? byNumber(`${first}s`, first - 0.5) : byNumber(String(first), first);
+});
+
+const byDecade = once((edtf: string | undefined): Filing | undefined => {
+  const first = edtf === undefined ? undefined : firstYear(edtf);
+  const decade = first === undefined ? undefined : Math.floor(first / 10) * 10;
+  return decade === undefined ? undefined : byNumber(`${decade}s`, decade);
+});
 
 const FILING: Record<FolderKey, Reader> = {
-  // A thing known to its decade only is filed before the years of that decade; one that spans years, under its first.
-  year: (thing) => {
-    const edtf = edtfOf(thing);
-    if (edtf === undefined) return undefined;
-    const year = yearOf(edtf);
-    if (year !== undefined) return { label: String(year), rank: year };
-    const [first, last] = [firstYear(edtf), lastYear(edtf)];
-    if (first === undefined) return undefined;
-    const wholeDecade = first % 10 === 0 && last === first + 9;
-    return wholeDecade ? { label: `${first}s`, rank: first - 0.5 } : { label: String(first), rank: first };
-  },
-  decade: (thing) => {
-    const first = firstYear(edtfOf(thing) ?? '');
-    if (first === undefined) return undefined;
-    const decade = Math.floor(first / 10) * 10;
-    return { label: `${decade}s`, rank: decade };
-  },
+  year: (thing) => byYear(edtfOf(thing)),
+  decade: (thing) => byDecade(edtfOf(thing)),
   occasion: ({ occasion }) => byLabel(occasion),
   folder: ({ folder }) => byLabel(folder),
   person: (thing, agents) => {
@@ -43,7 +48,7 @@ const FILING: Record<FolderKey, Reader> = {
     const agent = id === undefined ? undefined : agents.get(id);
     return byLabel(agent?.authorizedForm ?? agent?.name);
   },
-  group: () => ({ label: '' }),
+  group: () => byLabel(''),
 };
 
 /**
@@ -54,12 +59,11 @@ export function bucketsOf(things: readonly Thing[], key: FolderKey, agents: Agen
   const found = new Map<string | undefined, Folder & { rank: number }>();
   for (const thing of things) {
     const filing = FILING[key](thing, agents);
-    const id = filing === undefined ? undefined : fold(filing.label);
-    const folder = found.get(id);
+    const folder = found.get(filing?.id);
     if (folder !== undefined) folder.things.push(thing);
     else {
       const rank = filing === undefined ? Number.POSITIVE_INFINITY : (filing.rank ?? 0);
-      found.set(id, { label: filing?.label, rank, things: [thing] });
+      found.set(filing?.id, { label: filing?.label, rank, things: [thing] });
     }
   }
   return [...found.values()]

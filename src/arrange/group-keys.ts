@@ -1,5 +1,6 @@
 import { fold } from '../catalogue/fold.ts';
 import { languageUse } from '../catalogue/languages.ts';
+import { once } from '../catalogue/once.ts';
 import type { GroupKey } from '../catalogue/settings.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import { firstYear } from '../dates/index.ts';
@@ -23,14 +24,16 @@ const LAST = Number.MAX_SAFE_INTEGER;
 const text = (value: string | undefined): GroupPlace | undefined =>
   value === undefined ? undefined : { id: fold(value), title: capitalised(value), rank: 0 };
 
+const byKind = once((kind: string | undefined): GroupPlace | undefined => {
+  if (kind === undefined) return undefined;
+  const group = readKind(kind)?.kind.group;
+  if (group === undefined) return { id: `other ${fold(kind)}`, title: capitalised(kind), rank: LAST };
+  return { id: group, title: group, rank: BROAD_GROUPS.indexOf(group) };
+});
+
 /** By each key, where a thing belongs; undefined where it says nothing on that. */
 export const GROUP_PLACE: Record<GroupKey, Reader> = {
-  kind: ({ kind }) => {
-    if (kind === undefined) return undefined;
-    const group = readKind(kind)?.kind.group;
-    if (group === undefined) return { id: `other ${fold(kind)}`, title: capitalised(kind), rank: LAST };
-    return { id: group, title: group, rank: BROAD_GROUPS.indexOf(group) };
-  },
+  kind: ({ kind }) => byKind(kind),
   person: (thing, agents) => {
     const name = firstPerson(thing);
     const id = name === undefined ? undefined : agents.idOf(name);

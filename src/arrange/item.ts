@@ -124,21 +124,26 @@ function notesOf(
   unused: { series: string | undefined; folder: string | undefined },
 ): Component['generalNotes'] {
   const { note, creators, people, languages, access, until, extra } = thing;
+  const unreadEnd =
+    access !== undefined && until !== undefined && until.reading.kind !== 'date' ? until : undefined;
+  const unknown = languages.every(languageUse)
+    ? none
+    : languages.filter((word) => languageUse(word) === undefined);
+  const nameless = [nobody(creators), nobody(people), unknown];
+  const { series, folder } = unused;
+  const said = [note, unreadEnd, series, folder].some((value) => value !== undefined);
+  if (!said && extra.length === 0 && nameless.every((words) => words.length === 0)) return none;
   const notes: Component['generalNotes'] = [];
   const add = (head: string, words: readonly string[]) => {
     if (words.length > 0) notes.push({ head, text: words.join('; ') });
   };
   if (note !== undefined) notes.push({ text: note });
-  add('Made by', nobody(creators));
-  add('People', nobody(people));
-  add(
-    'Language',
-    languages.filter((word) => languageUse(word) === undefined),
-  );
-  if (access !== undefined && until !== undefined && until.reading.kind !== 'date')
-    add('Closed until', [until.written]);
-  if (unused.series !== undefined) add('Series in the list', [unused.series]);
-  if (unused.folder !== undefined) add('Folder in the list', [unused.folder]);
+  ['Made by', 'People', 'Language'].forEach((head, index) => {
+    add(head, nameless[index] ?? none);
+  });
+  if (unreadEnd !== undefined) add('Closed until', [unreadEnd.written]);
+  if (series !== undefined) add('Series in the list', [series]);
+  if (folder !== undefined) add('Folder in the list', [folder]);
   for (const { heading, text } of extra) add(heading, [text]);
   return notes;
 }

@@ -52,16 +52,18 @@ export function firstPerson(thing: Thing): string | undefined {
  */
 export function inOrder(things: readonly Thing[], keys: readonly OrderKey[]): Thing[] {
   const used = keys.map((key) => KEYS[key]);
-  const marked = things.map((thing) => ({ thing, values: used.map(({ of }) => of(thing)) }));
-  marked.sort((a, b) => {
+  // Each value is worked out once, not at every comparison.
+  const values = used.map(({ of }) => things.map(of));
+  const places = Uint32Array.from(things.keys());
+  places.sort((a, b) => {
     for (let index = 0; index < used.length; index++) {
-      const [left, right] = [a.values[index], b.values[index]];
+      const [left, right] = [values[index]?.[a], values[index]?.[b]];
       if (left === right) continue;
       if (left === undefined || right === undefined) return left === undefined ? 1 : -1;
       const difference = used[index]?.compare(left, right) ?? 0;
       if (difference !== 0) return difference;
     }
-    return a.thing.row - b.thing.row;
+    return (things[a]?.row ?? 0) - (things[b]?.row ?? 0);
   });
-  return marked.map(({ thing }) => thing);
+  return Array.from(places, (place) => things[place]).filter((thing) => thing !== undefined);
 }

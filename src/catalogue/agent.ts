@@ -17,7 +17,9 @@ export const agent = z.strictObject({
   variants: z.array(line).optional().describe('Other names by which it occurs in the material'),
   birth: line.optional().describe('Birth or founding, as EDTF'),
   death: line.optional().describe('Death or end, as EDTF'),
-  places: z.array(z.strictObject({ name: line, role: z.enum(['birth', 'death', 'residence']) })).optional(),
+  places: z
+    .array(z.strictObject({ name: line, role: z.enum(['birth', 'death', 'residence', 'location']) }))
+    .optional(),
   occupations: z.array(line).optional(),
   relations: z
     .array(z.strictObject({ agent: id, as: line }))

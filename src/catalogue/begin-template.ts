@@ -157,7 +157,7 @@ repository:
 ##   The list from which it wants the codes of languages in EAD3: iso639-2b or iso639-3.
 #   languageCodes: iso639-2b
 ##   What stands between several values in one cell of dublin-core.csv.
-#   separator: "; "
+#   separator: " | "
 ##   What reference codes begin with there, if not with your own prefix.
 #   prefix: OC-17
 

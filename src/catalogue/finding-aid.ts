@@ -49,7 +49,7 @@ export const recipient = z.strictObject({
   isil: isil.optional(),
   country: countryCode.optional(),
   languageCodes: z.enum(LANGUAGE_CODES).default('iso639-2b'),
-  separator: z.string().default('; '),
+  separator: z.string().default(' | '),
 });
 
 /** The hub: what every reader makes and every writer takes. */

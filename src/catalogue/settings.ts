@@ -93,9 +93,9 @@ const recipientSettings = z.strictObject({
     .describe('The list from which codes in EAD3 are taken'),
   separator: z
     .string()
-    .min(1)
-    .max(3)
-    .default('; ')
+    .min(1, 'must not be empty')
+    .max(3, 'must be three letters at most')
+    .default(' | ')
     .describe('Between several values in one cell of dublin-core.csv'),
   prefix: prefix.optional().describe('What reference codes begin with there'),
 });

@@ -6,7 +6,7 @@ export function validateCommand(program: Command): void {
   program
     .command('validate')
     .description(
-      'hold EAD3, EAD 2002, EAC-CPF or Dublin Core files, from whatever source, against their schema',
+      'hold EAD3, EAD 2002, EAC-CPF, Dublin Core or DCMI terms, from whatever source, against their schema',
     )
     .argument('<FILE...>', 'the files')
     .option(...SCHEMAS_OPTION, schemasFolder)

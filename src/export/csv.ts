@@ -4,6 +4,7 @@ import { csvRecord } from './csv-cell.ts';
 
 const HEADINGS = [
   'reference code',
+  'other identifiers',
   'level',
   'title',
   'dates',
@@ -34,6 +35,7 @@ type NamesOf = (links: Component['people']) => string[];
 function* rows(unit: Component, namesOf: NamesOf): Generator<string> {
   yield csvRecord([
     unit.referenceCode,
+    list(unit.otherIdentifiers.map(({ value }) => value)),
     unit.level,
     unit.title,
     list(unit.dates.map(({ expression }) => expression)),

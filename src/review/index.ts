@@ -4,12 +4,13 @@ import type { FindingAid } from '../catalogue/finding-aid.ts';
 import { reviewDates } from './dates.ts';
 import { reviewDescription } from './description.ts';
 import { reviewGroups } from './groups.ts';
+import { reviewRecords } from './records.ts';
 import { reviewWords } from './words-of-the-list.ts';
 
 /** One family of rules: a pure function from what was written and what came of it to what is to be said. */
 export type Rules = (catalogue: Catalogue, aid: FindingAid) => Finding[];
 
-const FAMILIES: readonly Rules[] = [reviewDescription, reviewDates, reviewWords, reviewGroups];
+const FAMILIES: readonly Rules[] = [reviewDescription, reviewDates, reviewWords, reviewGroups, reviewRecords];
 
 const WEIGHTS = ['must', 'should', 'consider', 'caution'];
 

@@ -373,7 +373,12 @@ describe('what a stranger’s list taught', () => {
 
 test.each([
   // RDA 9.2.2.4 and 9.3, from memory; common practice.
-  [{ name: 'Henry Quill Jr.', born: '1850s' }, 'Quill, Henry, Jr.'],
+  [{ name: 'Henry Quill Jr.', born: '1850s' }, 'Quill, Henry, Jr., 1850s-'],
+  // An open hyphen would say that he lives.
+  [
+    { name: 'Jonas Rook', born: 'c. 1850', died: 'before 1921' },
+    'Rook, Jonas, approximately 1850-before 1921',
+  ],
   [{ name: 'Henry Quill III' }, 'Quill, Henry, III'],
   [{ name: 'Aunt Ada' }, 'Aunt Ada'],
   [{ name: 'Gran' }, 'Gran'],

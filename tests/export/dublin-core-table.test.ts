@@ -60,9 +60,9 @@ describe('names, languages and scripts that are hard to carry', () => {
     expect(text.endsWith('\r\n')).toBe(true);
   });
 
-  it('parts values by a semicolon and a blank where no recipient says otherwise', () => {
+  it('parts values by a stroke between blanks where no recipient says otherwise', () => {
     const { recipient: _, ...aid } = hard;
-    expect(tableOf(aid)[0]?.language).toBe('eng; heb');
+    expect(tableOf(aid)[0]?.language).toBe('eng | heb');
   });
 });
 

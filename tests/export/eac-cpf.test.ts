@@ -128,7 +128,7 @@ describe('relations', () => {
   });
 
   // ISAAR(CPF) 6, from memory: creator of the resource, or its subject.
-  test('to the collection: creator of it or of any part, else its subject, else none', () => {
+  test('to the collection: its creator, maker of something in it, its subject, or none (DACS 2.6)', () => {
     const people = [ada, NILS, COOK, { ...COOK, id: 'maid' }];
     const [series] = aidWith(people).collection.children;
     const aid = aidWith(people, {
@@ -139,7 +139,7 @@ describe('relations', () => {
     const [, , , maid] = people;
     const resource = ['resource', 'QF', 'Quill family papers', 'QF'];
     expect(related(ada, aid).at(-1)).toEqual(['creatorOf', ...resource]);
-    expect(related(NILS, aid)).toEqual([['creatorOf', ...resource]]);
+    expect(related(NILS, aid)).toEqual([['associatedWith', ...resource]]);
     expect(related(COOK, aid)).toEqual([['subjectOf', ...resource]]);
     expect(maid && related(maid, aid)).toEqual([]);
     expect(texts(treeOf(NILS, aid), 'descriptiveNote')).toContainEqual(

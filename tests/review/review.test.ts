@@ -128,3 +128,23 @@ test('a folder whose things lie in several boxes', () => {
     },
   ]);
 });
+
+describe('records that are handed on', () => {
+  test('somebody who may be living is pointed out (common practice: a hundred years)', () => {
+    const of = (person: object) =>
+      rules(reviewOf({ ...FULL, described: 2026, people: [{ name: 'Eve Rook', ...person }] }, [letter]));
+    expect(of({ born: 1990 })).toEqual(['records.may-be-living']);
+    expect(of({ born: 1990, died: 2020 })).toEqual([]);
+    expect(of({ born: 1890 })).toEqual([]);
+    expect(of({})).toEqual([]);
+  });
+
+  test('a separator that stands in a value', () => {
+    const recipient = { name: 'An archive', separator: '; ' };
+    const list = [{ ...letter, description: 'On the flood; on the frost.' }];
+    expect(reviewOf({ ...FULL, recipient }, list)).toMatchObject([
+      { rule: 'records.separator-in-value', place: { component: 'QF/1/1/1' } },
+    ]);
+    expect(reviewOf({ ...FULL, recipient: { name: 'An archive' } }, list)).toEqual([]);
+  });
+});

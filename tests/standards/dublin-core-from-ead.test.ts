@@ -50,6 +50,12 @@ const inherited = (unit: Unit | undefined, path: string): string[] => {
   return own.length > 0 ? own : inherited(unit.parent, path);
 };
 
+/** Whether a part of a unit, at any depth, has such an element. */
+const partsHave = (tree: Tree, name: string): boolean =>
+  [...elementsOf(tree, 'c'), ...elementsOf(tree, 'dsc')].some(
+    (part) => elementsOf(part, name).length > 0 || partsHave(part, name),
+  );
+
 const NAMES = 'controlaccess/persname|corpname|famname';
 
 /** What must be in a record, by the crosswalk: element, and values. */
@@ -75,9 +81,11 @@ function expectedOf(unit: Unit, eadid: string): Readonly<Record<string, string[]
       ...texts(unit, 'separatedmaterial'),
       ...(unit.parent === undefined ? [] : identifierOf(unit.parent)),
     ],
-    rights: ['accessrestrict/p', 'accessrestrict/legalstatus', 'userestrict/p'].flatMap((path) =>
-      inherited(unit, path),
-    ),
+    rights: [
+      // Where a part has conditions of its own, those of a unit above need not hold.
+      ...(partsHave(unit.tree, 'accessrestrict') ? texts : inherited)(unit, 'accessrestrict/p'),
+      ...['accessrestrict/legalstatus', 'userestrict/p'].flatMap((path) => inherited(unit, path)),
+    ],
     source: texts(unit, 'originalsloc'),
     type: texts(unit, 'controlaccess/genreform'),
   };

@@ -20,7 +20,7 @@ const namePart = fc.record({
 
 const place = fc.record({
   name: nastyText,
-  role: fc.constantFrom(...(['birth', 'death', 'residence'] as const)),
+  role: fc.constantFrom(...(['birth', 'death', 'residence', 'location'] as const)),
 });
 
 /** An agent before it has its id: to whom it is related is told by position. */

@@ -108,7 +108,8 @@ export function fullFindingAid(): FindingAid {
     }
     if (choice instanceof z.ZodEnum) return choice.options[0];
     if (choice instanceof z.ZodNumber) return ++count;
-    if (choice instanceof z.ZodBoolean) return true;
+    // A closed thing does not tell its copies everywhere.
+    if (choice instanceof z.ZodBoolean) return field !== 'component.accessConditions.restricted';
     if (choice instanceof z.ZodLiteral) return [...choice.values][0];
     return CHOICES[field]?.[0] ?? marker();
   };

@@ -22,7 +22,11 @@ export const CONDITIONS: readonly Row[] = [
     field: 'component.accessConditions.restricted',
 
     ...{ ead3: NO_PLACE, ead2002: NO_PLACE, eacCpf: NO_PLACE },
-    ...{ dc: NO_PLACE, dcterms: NO_PLACE },
+    // The copy of what is closed is not told; and what is said of the whole does not hold for a closed part.
+    ...{
+      dc: { format: WITHIN, identifier: WITHIN, relation: WITHIN },
+      dcterms: { format: WITHIN, identifier: WITHIN, hasFormat: WITHIN },
+    },
   },
   {
     field: 'component.legalStatus',

@@ -1,5 +1,11 @@
 import type { AgentLink } from '../../catalogue/agent.ts';
-import type { AccessPoint, Component, DigitalCopy, Extent } from '../../catalogue/component.ts';
+import type {
+  AccessConditions,
+  AccessPoint,
+  Component,
+  DigitalCopy,
+  Extent,
+} from '../../catalogue/component.ts';
 import { displayDate } from '../../dates/index.ts';
 import { decimal } from '../ead/decimal.ts';
 import { hrefOf } from '../href.ts';
@@ -56,8 +62,27 @@ function address({ file }: DigitalCopy): Value {
   return /[[\]]/.test(text) ? text : { text, scheme: 'URI' };
 }
 
-const bornDigital = ({ digitalCopies }: Component) =>
-  digitalCopies.filter(({ origin }) => origin === 'borndigital');
+const bornDigital = (unit: Component) => copiesOf(unit).filter(({ origin }) => origin === 'borndigital');
+
+/** DACS 4.1. */
+function conditions({ statement, until }: AccessConditions): string {
+  if (until === undefined) return statement;
+  const stop = /[.!?]$/.test(statement) ? '' : '.';
+  return `${statement}${stop} End of the restriction: ${displayDate(until)}.`;
+}
+
+/** The different conditions of the restricted parts of a unit. */
+function restrictedParts({ children }: Component): string[] {
+  const found = children.flatMap((child) => [
+    ...(child.accessConditions?.restricted ? [conditions(child.accessConditions)] : []),
+    ...restrictedParts(child),
+  ]);
+  return [...new Set(found)];
+}
+
+/** Records of Dublin Core are made to be harvested: they do not point to the copy of a thing that is closed. */
+const copiesOf = ({ digitalCopies, accessConditions }: Component): readonly DigitalCopy[] =>
+  accessConditions?.restricted ? [] : digitalCopies;
 
 /**
  * How the values of Dublin Core are made of a unit where a field does not go there as it stands. Each is named by a
@@ -88,10 +113,11 @@ export const CONVERSIONS = {
   rightsHolders: named('holder'),
   rightsHoldersInWords: (unit, about) => named('holder')(unit, about).map((name) => `Rights holder: ${name}`),
 
-  access({ accessConditions }) {
-    if (accessConditions === undefined) return [];
-    const { statement, until } = accessConditions;
-    return [until === undefined ? statement : `${statement} End of the restriction: ${displayDate(until)}.`];
+  access: (unit, { forPart }) => {
+    if (unit.accessConditions !== undefined) return [conditions(unit.accessConditions)];
+    // What is said of the whole does not hold where a part is closed; nor what is so in part, for another part.
+    const parts = forPart ? [] : restrictedParts(unit);
+    return parts.length === 0 ? [] : [`Restricted in part. ${parts.join(' ')}`];
   },
 
   notes: ({ generalNotes }) =>
@@ -101,7 +127,10 @@ export const CONVERSIONS = {
   places: terms('place', { tgn: 'TGN' }),
 
   // A copy is another resource than the thing it was made of; what was digital from the start is the thing itself.
-  copies: ({ digitalCopies }) => digitalCopies.filter(({ origin }) => origin !== 'borndigital').map(address),
+  copies: (unit) =>
+    copiesOf(unit)
+      .filter(({ origin }) => origin !== 'borndigital')
+      .map(address),
   bornDigital: (unit) => bornDigital(unit).map(address),
   mediaTypes: (unit) =>
     bornDigital(unit).flatMap(({ mediaType }) =>

@@ -37,8 +37,8 @@ export function statementsBy<Name extends string>(
   return ({ control: { recordId }, people }) => {
     const names = new Map(people.map(({ id, name, authorizedForm }) => [id, authorizedForm ?? name]));
     const nameOf = (agentId: string) => names.get(agentId);
-    return ({ unit, above }) => {
-      const about: About = { parent: above.at(-1), recordId, nameOf };
+    return ({ unit, above, parent }) => {
+      const about: About = { parent, recordId, nameOf, forPart: false };
       const statements: Statement<Name>[] = [];
       for (const alike of inOrder) {
         const from = statements.length;
@@ -75,7 +75,7 @@ function valuesOf<Name extends string>(
   if (!inherited) return values;
   for (let at = above.length - 1; at >= 0 && values.length === 0; at -= 1) {
     const higher = above[at];
-    if (higher !== undefined) values = read(higher, about);
+    if (higher !== undefined) values = read(higher, { ...about, forPart: true });
   }
   return values;
 }

@@ -6,12 +6,13 @@ import { simpleStatements } from './oai-dc.ts';
 import type { Statement } from './statements.ts';
 import { describedUnits } from './units.ts';
 
-const SEPARATOR = '; ';
+const SEPARATOR = ' | ';
 
 /**
  * The records in simple Dublin Core as a table, one row a record and one column an element (RFC 4180, UTF-8 with a
  * byte order mark for spreadsheets). Several values of an element stand in one cell, parted as the recipient wants
- * them. A separator within a value stays as it is: there is no way of writing it that every recipient would know.
+ * them. A separator within a value stays as it is, for there is no way of
+ * writing it that every recipient would know; `check` finds it.
  */
 export function* dublinCoreTable(aid: FindingAid, downTo?: Level): Generator<string> {
   const separator = aid.recipient?.separator ?? SEPARATOR;

@@ -4,6 +4,8 @@ import type { Component, Level } from '../../catalogue/component.ts';
 export interface DescribedUnit {
   unit: Component;
   above: readonly Component[];
+  /** The nearest of those that has a record too; undefined for the whole. */
+  parent: Component | undefined;
 }
 
 /** How far down a level lies: ISAD(G), appendix A-1. A level of another name lies where it is found. */
@@ -22,16 +24,18 @@ const DEPTH: Readonly<Record<Exclude<Level, 'otherlevel'>, number>> = {
 
 /**
  * The units that get a record of their own: always the whole; with a level, every unit down to that level; without
- * one, all files and whatever has a digital copy, for that is what somebody looks for, or looks at, by itself.
+ * one, all files and whatever has a digital copy, for that is what somebody looks for, or looks at, by itself; and
+ * whatever is restricted, so that its condition is told.
  */
 export function* describedUnits(collection: Component, downTo?: Level): Generator<DescribedUnit> {
   const chosen = chooser(downTo);
-  yield* walk(collection, [], (unit, above) => above.length === 0 || chosen(unit));
+  yield* walk(collection, [], undefined, (unit, above) => above.length === 0 || chosen(unit));
 }
 
 function chooser(downTo: Level | undefined): (unit: Component) => boolean {
   if (downTo === undefined) {
-    return ({ level, digitalCopies }) => level === 'file' || digitalCopies.length > 0;
+    return ({ level, digitalCopies, accessConditions }) =>
+      level === 'file' || digitalCopies.length > 0 || accessConditions?.restricted === true;
   }
   if (downTo === 'otherlevel') return () => true;
   return ({ level }) => level === 'otherlevel' || DEPTH[level] <= DEPTH[downTo];
@@ -40,10 +44,12 @@ function chooser(downTo: Level | undefined): (unit: Component) => boolean {
 function* walk(
   unit: Component,
   above: readonly Component[],
+  parent: Component | undefined,
   chosen: (unit: Component, above: readonly Component[]) => boolean,
 ): Generator<DescribedUnit> {
-  if (chosen(unit, above)) yield { unit, above };
+  const hasRecord = chosen(unit, above);
+  if (hasRecord) yield { unit, above, parent };
   if (unit.children.length === 0) return;
   const below = [...above, unit];
-  for (const child of unit.children) yield* walk(child, below, chosen);
+  for (const child of unit.children) yield* walk(child, below, hasRecord ? unit : parent, chosen);
 }

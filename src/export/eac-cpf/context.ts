@@ -5,8 +5,8 @@ import { hasRecord } from './has-record.ts';
 
 /** How an agent occurs in the finding aid. */
 export interface Occurrence {
-  /** Whether it made or gathered the collection or any part of it, or is only named as an access point. */
-  creator: boolean;
+  /** What it is to the collection: its creator, the maker of something in it, or what something in it is about. */
+  as: 'creator' | 'maker' | 'subject';
   /** The roles in which it is named: photographer, correspondent. */
   roles: ReadonlySet<string>;
 }
@@ -32,18 +32,20 @@ export function contextOf({ control, people, collection }: FindingAid): Context 
 }
 
 function occurrencesIn(collection: Component): ReadonlyMap<string, Occurrence> {
-  const found = new Map<string, { creator: boolean; roles: Set<string> }>();
-  const note = ({ agent, role }: AgentLink, creator: boolean) => {
-    const occurrence = found.get(agent) ?? { creator, roles: new Set() };
-    occurrence.creator ||= creator;
+  const found = new Map<string, { as: Occurrence['as']; roles: Set<string> }>();
+  const note = ({ agent, role }: AgentLink, as: Occurrence['as']) => {
+    const occurrence = found.get(agent) ?? { as, roles: new Set() };
+    if (occurrence.as === 'subject') occurrence.as = as;
     if (role !== undefined) occurrence.roles.add(role);
     found.set(agent, occurrence);
   };
   const walk = ({ creators, people, children }: Component) => {
-    for (const link of creators) note(link, true);
-    for (const link of people) note(link, false);
+    for (const link of creators) note(link, 'maker');
+    for (const link of people) note(link, 'subject');
     for (const child of children) walk(child);
   };
+  // First those who made or gathered the whole: DACS 2.6.
+  for (const link of collection.creators) note(link, 'creator');
   walk(collection);
   return found;
 }

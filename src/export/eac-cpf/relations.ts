@@ -31,12 +31,18 @@ function toAgents(
   });
 }
 
+const RELATION = { creator: 'creatorOf', maker: 'associatedWith', subject: 'subjectOf' };
+
 /** The collection as a resource: what the agent is to it, and the finding aid that describes it. */
 function toCollection(agent: Agent, { control, collection }: FindingAid, context: Context): XmlElement[] {
   const occurrence = context.occurrenceOf(agent);
   if (occurrence === undefined) return [];
-  const { creator, roles } = occurrence;
+  const { as, roles } = occurrence;
   const { title, referenceCode } = collection;
+  const notes = [
+    ...(as === 'maker' ? ['Maker of something in the collection.'] : []),
+    ...(roles.size === 0 ? [] : [`In the finding aid as ${[...roles].join(', ')}.`]),
+  ];
   return [
     element('relation', {}, [
       element('targetEntity', { targetType: 'resource', valueURI: pointer(control.recordId) }, [
@@ -45,8 +51,8 @@ function toCollection(agent: Agent, { control, collection }: FindingAid, context
           ? []
           : [element('part', { localType: 'referenceCode' }, referenceCode)]),
       ]),
-      element('relationType', {}, creator ? 'creatorOf' : 'subjectOf'),
-      ...descriptiveNote(roles.size === 0 ? undefined : `In the finding aid as ${[...roles].join(', ')}.`),
+      element('relationType', {}, RELATION[as]),
+      ...descriptiveNote(notes.length === 0 ? undefined : notes.join(' ')),
     ]),
   ];
 }

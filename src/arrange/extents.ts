@@ -28,14 +28,14 @@ const unitOf = once((word: string | undefined): { unit: Count['unit']; plural: b
   return { unit: { one, many, key: fold(one) }, plural: reading.plural };
 });
 
-/** How many things one row stands for; a plural kind without a quantity ("letters") counts as one, approximately. */
-export function countOf({ kind, quantity, quantityApproximate }: Thing): Count {
-  const { unit, plural } = unitOf(kind);
-  return {
-    unit,
-    number: quantity ?? 1,
-    approximate: quantityApproximate === true || (quantity === undefined && plural),
-  };
+/** Whether the number of things in a row is a guess: it says so, or it is a plural without a number ("letters"). */
+const isGuess = ({ quantity, quantityApproximate }: Thing, plural: boolean) =>
+  quantityApproximate === true || (quantity === undefined && plural);
+
+/** How many things one row stands for; one, where the list does not say. */
+export function countOf(thing: Thing): Count {
+  const { unit, plural } = unitOf(thing.kind);
+  return { unit, number: thing.quantity ?? 1, approximate: isGuess(thing, plural) };
 }
 
 /** Whether nothing is known of what the things are. */
@@ -45,12 +45,12 @@ export const isUnnamed = ({ unit }: Count): boolean => unit === THINGS;
 export function countByKind(things: Iterable<Thing>): Count[] {
   const counts = new Map<string, Count>();
   for (const thing of things) {
-    const count = countOf(thing);
-    const sum = counts.get(count.unit.key);
-    if (sum === undefined) counts.set(count.unit.key, count);
+    const { unit, plural } = unitOf(thing.kind);
+    const sum = counts.get(unit.key);
+    if (sum === undefined) counts.set(unit.key, countOf(thing));
     else {
-      sum.number += count.number;
-      sum.approximate ||= count.approximate;
+      sum.number += thing.quantity ?? 1;
+      sum.approximate ||= isGuess(thing, plural);
     }
   }
   return [...counts.values()].sort((a, b) => b.number - a.number);

@@ -27,6 +27,9 @@ export type ThingDescriber = (thing: Thing, code: UnitCode, box: string | undefi
 export function thingDescriber(agents: Agents, { groups, folders }: SortSettings): ThingDescriber {
   const links = once((names: readonly string[]) => linksTo(names, agents));
   const makers = once((creators: readonly AgentLink[]) => new Set(creators.map(({ agent }) => agent)));
+  const single = once((unit: Count['unit']) =>
+    once((size: string | undefined) => extentsWithSize({ unit, number: 1, approximate: false }, size)),
+  );
   const dates = once(datesOf);
   const languages = once(languagesOf);
   const points = {
@@ -52,7 +55,11 @@ export function thingDescriber(agents: Agents, { groups, folders }: SortSettings
         thing.number === undefined ? none : [{ type: 'number in the list', value: thing.number }],
       title: thing.title,
       dates: dates(thing.date),
-      extents: counted ? extentsWithSize(count, thing.size) : none,
+      extents: !counted
+        ? none
+        : count.number === 1 && !count.approximate
+          ? single(count.unit)(thing.size)
+          : extentsWithSize(count, thing.size),
       physicalDescription: counted ? undefined : thing.size,
       creators,
       languages: languages(thing.languages),

@@ -1,8 +1,9 @@
 import { randomBytes } from 'node:crypto';
-import { closeSync, openSync, writeSync } from 'node:fs';
+import { closeSync, openSync } from 'node:fs';
 import { mkdir, open, rename, rm } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { writeTrouble } from './write-trouble.ts';
+import { writeAll } from './write-whole.ts';
 
 /** A folder that is filled beside its place and not yet put there. */
 export interface StagedFolder {
@@ -69,10 +70,7 @@ export async function stageFolder(path: string): Promise<StagedFolder> {
 function writeNew(file: string, content: Iterable<string>): void {
   const handle = openSync(file, 'wx');
   try {
-    for (const piece of content) {
-      const bytes = Buffer.from(piece);
-      for (let done = 0; done < bytes.length; ) done += writeSync(handle, bytes, done);
-    }
+    for (const piece of content) writeAll(handle, Buffer.from(piece));
   } finally {
     closeSync(handle);
   }

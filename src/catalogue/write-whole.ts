@@ -1,5 +1,6 @@
 import { randomBytes } from 'node:crypto';
-import { access, constants, type FileHandle, open, realpath, rename, rm, stat } from 'node:fs/promises';
+import { writeSync } from 'node:fs';
+import { access, constants, open, realpath, rename, rm, stat } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { writeTrouble } from './write-trouble.ts';
 
@@ -85,14 +86,11 @@ async function writeNew(path: string, content: Content, mode: number | undefined
   try {
     try {
       if (mode !== undefined) await handle.chmod(mode);
-      // One batch is on its way to the disk while the next is made.
-      let writing = Promise.resolve();
       let flushing = Promise.resolve();
       let unflushed = 0;
       try {
         for (const bytes of batches(content)) {
-          await writing;
-          writing = writeAll(handle, bytes);
+          writeAll(handle.fd, bytes);
           unflushed += bytes.length;
           if (unflushed < FLUSH_EVERY) continue;
           // A large file is flushed as it grows, beside all else, so that not all of it is left for the end.
@@ -101,7 +99,7 @@ async function writeNew(path: string, content: Content, mode: number | undefined
           unflushed = 0;
         }
       } finally {
-        await Promise.all([writing, flushing]);
+        await flushing;
       }
       await handle.sync();
     } finally {
@@ -113,10 +111,12 @@ async function writeNew(path: string, content: Content, mode: number | undefined
   }
 }
 
-/** A disk that fills up takes a part of the bytes first, and refuses only at the next call. */
-async function writeAll(handle: FileHandle, bytes: Uint8Array): Promise<void> {
-  let done = 0;
-  while (done < bytes.length) done += (await handle.write(bytes, done)).bytesWritten;
+/**
+ * A disk that fills up takes a part of the bytes first, and refuses only at the next call. The system only takes note
+ * of them here, which is done sooner than handing them to another thread.
+ */
+export function writeAll(file: number, bytes: Uint8Array): void {
+  for (let done = 0; done < bytes.length; ) done += writeSync(file, bytes, done);
 }
 
 /** Small pieces are gathered before they are encoded and written. */

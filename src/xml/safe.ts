@@ -41,14 +41,20 @@ function rule(setting: Setting): Rule {
 
 const RULES: Readonly<Record<Setting, Rule>> = { text: rule('text'), attribute: rule('attribute') };
 
+// Looked at once for each text, and each is a regular expression without memory (no g or y flag).
+/** Whether a text may stand as it is; most may. */
+export const isPlainText = (text: string): boolean => !RULES.text.test.test(text);
+
+/** The same for the value of an attribute. */
+export const isPlainValue = (value: string): boolean => !RULES.attribute.test.test(value);
+
 /**
  * A text as it may stand in an XML file, so that a reader gets back what went in, to the letter.
  * @param where says, for the message, which text it is: "The text of /ead/control/recordid"
  * @throws Error where the text holds a character that XML cannot hold in any form
  */
 export function safe(text: string, setting: Setting, where: () => string): string {
-  const { test, replace, written } = RULES[setting];
-  if (!test.test(text)) return text;
+  const { replace, written } = RULES[setting];
   const forbidden = forbiddenCharacter(text);
   if (forbidden !== undefined) {
     const code = forbidden.codePoint.toString(16).toUpperCase().padStart(4, '0');

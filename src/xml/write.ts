@@ -1,6 +1,6 @@
 import { once } from '../catalogue/once.ts';
 import type { XmlElement, XmlNode } from './element.ts';
-import { isName, safe } from './safe.ts';
+import { isName, isPlainText, isPlainValue, safe } from './safe.ts';
 
 const DECLARATION = '<?xml version="1.0" encoding="UTF-8"?>';
 /** Size of a chunk in UTF-16 units: large enough that handing it on costs little, small enough to keep memory flat. */
@@ -12,9 +12,10 @@ interface Frame {
   /** The children where they are an array, and how many of them have been taken. */
   list: readonly XmlNode[] | undefined;
   taken: number;
-  /** The children where they are a lazy list, and how many of each name have been taken. */
+  /** The children where they are a lazy list, the name of the last one taken, and how many of it came in a row. */
   lazy: Iterator<XmlNode> | undefined;
-  counts: Map<string, number> | undefined;
+  last: string;
+  inRow: number;
   /** Mixed content, or within it: every blank counts there, so none may be added. */
   inline: boolean;
   /** The `>` of the start tag is still to come, since the element may yet turn out to be empty. */
@@ -81,7 +82,7 @@ function fill(page: Page, stack: Frame[]): void {
 
 /** The next child, or undefined where there is no further one. */
 function take(frame: Frame, stack: readonly Frame[]): XmlNode | undefined {
-  const { list, lazy, counts } = frame;
+  const { list, lazy } = frame;
   if (list !== undefined) return list[frame.taken++];
   const next = lazy?.next();
   if (next === undefined || next.done === true) {
@@ -93,7 +94,8 @@ function take(frame: Frame, stack: readonly Frame[]): XmlNode | undefined {
       `The children of ${path(stack)} are a lazy list and hold a text; mixed content has to be an array.`,
     );
   }
-  counts?.set(next.value.name, (counts.get(next.value.name) ?? 0) + 1);
+  frame.inRow = next.value.name === frame.last ? frame.inRow + 1 : 1;
+  frame.last = next.value.name;
   return next.value;
 }
 
@@ -107,10 +109,7 @@ function begin(page: Page, element: XmlElement, stack: Frame[]): void {
   if (typeof only === 'string') {
     if (only === '') put(page, '/>');
     else {
-      put(
-        page,
-        safe(only, 'text', () => `The text of ${path(stack, element)}`),
-      );
+      put(page, isPlainText(only) ? only : safe(only, 'text', () => `The text of ${path(stack, element)}`));
       put(page, written(name).end);
     }
     return;
@@ -120,7 +119,8 @@ function begin(page: Page, element: XmlElement, stack: Frame[]): void {
     list,
     taken: 0,
     lazy: list === undefined ? children[Symbol.iterator]() : undefined,
-    counts: list === undefined ? new Map() : undefined,
+    last: '',
+    inRow: 0,
     inline: inline || list?.some((child) => typeof child === 'string') === true,
     unclosed: true,
   });
@@ -147,15 +147,16 @@ function startTag(
       throw new Error(`"${key}", at ${path(stack, element)}, cannot be the name of an attribute in XML.`);
     put(page, pending);
     put(page, attribute);
-    put(
-      page,
-      safe(value, 'attribute', () => `The attribute ${key} of ${path(stack, element)}`),
-    );
+    put(page, isPlainValue(value) ? value : unsafeValue(value, key, stack, element));
     pending = '"';
   }
   if (!closed) put(page, pending);
   else if (pending === '"') put(page, '">');
   else put(page, inline ? `${forms.start}>` : forms.onLine(stack.length).closed);
+}
+
+function unsafeValue(value: string, key: string, stack: readonly Frame[], element: XmlElement): string {
+  return safe(value, 'attribute', () => `The attribute ${key} of ${path(stack, element)}`);
 }
 
 function endTag(page: Page, { element, inline, unclosed }: Frame, depth: number): void {
@@ -187,9 +188,9 @@ function path(stack: readonly Frame[], leaf?: XmlElement): string {
   return elements.map(({ name }, depth) => `/${name}${position(name, stack[depth - 1])}`).join('');
 }
 
-/** Which of its parent's children of that name an element is; nothing where it is the only one. */
+/** Which of its parent's children of that name an element is (in a lazy list, since another name came before). */
 function position(name: string, parent: Frame | undefined): string {
-  if (parent?.list === undefined) return parent === undefined ? '' : `[${parent.counts?.get(name) ?? 1}]`;
+  if (parent?.list === undefined) return parent === undefined ? '' : `[${parent.inRow}]`;
   const alike = (child: XmlNode) => typeof child !== 'string' && child.name === name;
   if (parent.list.filter(alike).length === 1) return '';
   return `[${parent.list.slice(0, parent.taken).filter(alike).length}]`;

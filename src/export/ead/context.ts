@@ -1,4 +1,5 @@
 import type { Agent } from '../../catalogue/agent.ts';
+import type { AccessPoint, DateStatement, Extent } from '../../catalogue/component.ts';
 import type { FindingAid, Recipient } from '../../catalogue/finding-aid.ts';
 import { once } from '../../catalogue/once.ts';
 import type { XmlElement } from '../../xml/element.ts';
@@ -10,12 +11,27 @@ export interface Context {
   agents: readonly Agent[];
   /** The name of an agent in a role (or in none), made once however often it occurs; undefined for no known agent. */
   nameOf: (role: string | undefined) => (agentId: string) => XmlElement | undefined;
+  datesOf: (statements: readonly DateStatement[]) => readonly XmlElement[];
+  extentsOf: (extents: readonly Extent[]) => readonly XmlElement[];
+  accessPointOf: (point: AccessPoint) => XmlElement;
 }
 
-/** @param nameElement how this version of EAD writes one name in a role */
+/** How a version of EAD writes what occurs again and again. */
+export interface Parts {
+  /** One name in a role. */
+  name: (agent: Agent, role: string | undefined) => XmlElement;
+  /** One statement of date. */
+  date: (statement: DateStatement) => XmlElement | readonly XmlElement[];
+  /** One counted extent. */
+  extent: (extent: Extent) => XmlElement;
+  /** One access point other than an agent. */
+  accessPoint: (point: AccessPoint) => XmlElement;
+}
+
+/** What units have in common (a name, the dates of one year, a place) is made once for all of them. */
 export function contextOf(
   { people, recipient }: FindingAid,
-  nameElement: (agent: Agent, role: string | undefined) => XmlElement,
+  { name, date, extent, accessPoint }: Parts,
 ): Context {
   const agents = new Map(people.map((agent) => [agent.id, agent]));
   return {
@@ -24,8 +40,11 @@ export function contextOf(
     nameOf: once((role: string | undefined) =>
       once((id: string) => {
         const agent = agents.get(id);
-        return agent && nameElement(agent, role);
+        return agent && name(agent, role);
       }),
     ),
+    datesOf: once((statements: readonly DateStatement[]) => statements.flatMap(date)),
+    extentsOf: once((extents: readonly Extent[]) => extents.map(extent)),
+    accessPointOf: once(accessPoint),
   };
 }

@@ -6,9 +6,10 @@ import { register } from './names.ts';
 
 /** `controlaccess`: the access points of a component, agents first. */
 export function accessPoints({ people, accessPoints: points }: Component, context: Context): XmlElement[] {
-  const found = [...names(people, context), ...points.map(accessPoint)];
+  const found = [...names(people, context), ...points.map(context.accessPointOf)];
   return found.length === 0 ? [] : [element('controlaccess', {}, found)];
 }
 
-const accessPoint = (point: AccessPoint) =>
+/** One access point other than an agent. */
+export const accessPoint = (point: AccessPoint) =>
   element(ACCESS_POINT_ELEMENT[point.type], register(point), point.term);

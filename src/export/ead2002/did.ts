@@ -6,17 +6,16 @@ import { address, optional, ps } from '../ead/text.ts';
 import { digitalCopies } from './digital-copies.ts';
 import { languageOfMaterial } from './languages.ts';
 import { origination } from './names.ts';
-import { physicalDescription } from './physical-description.ts';
 import { token, tokenOnly } from './token.ts';
-import { unitDate } from './unit-date.ts';
 
 /** `did`: what identifies a unit, at any level. */
 export function did(component: Component, context: Context): XmlElement {
   return element('did', {}, [
     ...unitIds(component),
     element('unittitle', {}, component.title),
-    ...component.dates.map(unitDate),
-    ...physicalDescription(component),
+    ...context.datesOf(component.dates),
+    ...context.extentsOf(component.extents),
+    ...optional('physdesc', component.physicalDescription),
     ...origination(component.creators, context),
     ...repository(component.repository),
     ...optional('abstract', component.abstract),

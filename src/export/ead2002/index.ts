@@ -4,11 +4,13 @@ import { element, type XmlElement } from '../../xml/element.ts';
 import { type Context, contextOf } from '../ead/context.ts';
 import { otherLevelOf } from '../ead/level.ts';
 import { type NoteStyle, notes } from '../ead/notes.ts';
-import { accessPoints } from './access-points.ts';
+import { accessPoint, accessPoints } from './access-points.ts';
 import { did } from './did.ts';
 import { header } from './header.ts';
 import { nameElement } from './names.ts';
+import { counted } from './physical-description.ts';
 import { token } from './token.ts';
+import { unitDate } from './unit-date.ts';
 
 export const EAD2002_NAMESPACE = 'urn:isbn:1-931666-22-9';
 const XLINK_NAMESPACE = 'http://www.w3.org/1999/xlink';
@@ -17,7 +19,7 @@ const NOTE_STYLE: NoteStyle = { kind: 'type', legalStatus: 'in accessrestrict' }
 
 /** A finding aid in EAD 2002, schema of 2021. The components are made one by one, as the writer of the XML asks for them. */
 export function ead2002(aid: FindingAid): XmlElement {
-  const context = contextOf(aid, nameElement);
+  const context = contextOf(aid, { name: nameElement, date: unitDate, extent: counted, accessPoint });
   return element('ead', { xmlns: EAD2002_NAMESPACE, 'xmlns:xlink': XLINK_NAMESPACE }, [
     header(aid.control),
     collection(aid.collection, context),

@@ -1,14 +1,10 @@
-import type { Component, Extent } from '../../catalogue/component.ts';
+import type { Extent } from '../../catalogue/component.ts';
 import { element, type XmlElement } from '../../xml/element.ts';
 import { decimal } from '../ead/decimal.ts';
 import { optional } from '../ead/text.ts';
 
-/** `physdesc` with its `extent` for each counted extent, with text for what is only said: ISAD(G) 3.1.5, DACS 2.5. */
-export function physicalDescription({ extents, physicalDescription: said }: Component): XmlElement[] {
-  return [...extents.map(counted), ...optional('physdesc', said)];
-}
-
-function counted({
+/** `physdesc` with its `extent` for a counted extent: ISAD(G) 3.1.5, DACS 2.5. */
+export function counted({
   type,
   coverage,
   quantity,

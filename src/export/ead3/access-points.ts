@@ -5,9 +5,10 @@ import { ACCESS_POINT_ELEMENT, names } from '../ead/names.ts';
 
 /** `controlaccess`: the access points of a component, agents first. */
 export function accessPoints({ people, accessPoints: points }: Component, context: Context): XmlElement[] {
-  const found = [...names(people, context), ...points.map(accessPoint)];
+  const found = [...names(people, context), ...points.map(context.accessPointOf)];
   return found.length === 0 ? [] : [element('controlaccess', {}, found)];
 }
 
-const accessPoint = ({ type, term, source, identifier }: AccessPoint) =>
+/** One access point other than an agent. */
+export const accessPoint = ({ type, term, source, identifier }: AccessPoint) =>
   element(ACCESS_POINT_ELEMENT[type], { identifier, source }, [element('part', {}, term)]);

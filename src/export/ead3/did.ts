@@ -6,17 +6,16 @@ import { address, optional } from '../ead/text.ts';
 import { hrefOf } from '../href.ts';
 import { languageOfMaterial } from './languages.ts';
 import { origination } from './names.ts';
-import { physicalDescription } from './physical-description.ts';
 import { descriptiveNote } from './text.ts';
-import { unitDate } from './unit-date.ts';
 
 /** `did`: what identifies a unit, at any level. */
 export function did(component: Component, context: Context): XmlElement {
   return element('did', {}, [
     ...unitIds(component),
     element('unittitle', {}, component.title),
-    ...component.dates.flatMap(unitDate),
-    ...physicalDescription(component),
+    ...context.datesOf(component.dates),
+    ...context.extentsOf(component.extents),
+    ...optional('physdesc', component.physicalDescription),
     ...origination(component.creators, context),
     ...repository(component.repository),
     ...optional('abstract', component.abstract),

@@ -4,10 +4,12 @@ import { element, type XmlElement } from '../../xml/element.ts';
 import { type Context, contextOf } from '../ead/context.ts';
 import { otherLevelOf } from '../ead/level.ts';
 import { type NoteStyle, notes } from '../ead/notes.ts';
-import { accessPoints } from './access-points.ts';
+import { accessPoint, accessPoints } from './access-points.ts';
 import { control } from './control.ts';
 import { did } from './did.ts';
 import { nameElement } from './names.ts';
+import { structured } from './physical-description.ts';
+import { unitDate } from './unit-date.ts';
 
 export const EAD3_NAMESPACE = 'http://ead3.archivists.org/schema/';
 
@@ -15,7 +17,7 @@ const NOTE_STYLE: NoteStyle = { kind: 'localtype', legalStatus: 'own note' };
 
 /** A finding aid in EAD3 1.1.1. The components are made one by one, as the writer of the XML asks for them. */
 export function ead3(aid: FindingAid): XmlElement {
-  const context = contextOf(aid, nameElement);
+  const context = contextOf(aid, { name: nameElement, date: unitDate, extent: structured, accessPoint });
   return element('ead', { xmlns: EAD3_NAMESPACE }, [
     control(aid.control, context),
     collection(aid.collection, context),

@@ -17,7 +17,13 @@ const PIECE = 1 << 16;
 export function* findingAidToJson(aid: FindingAid): Generator<string> {
   let parts: string[] = [];
   let length = 0;
-  for (const part of object(aid, findingAid, '')) {
+  // Many units have these in common, as one and the same list.
+  const shared = once((indent: string) =>
+    once((schema: Schema) => once((value: unknown) => json(value, schema, indent))),
+  );
+  const write: Write = (key, value, schema, indent) =>
+    IN_COMMON.has(key) ? shared(indent)(schema)(value) : json(value, schema, indent);
+  for (const part of object(aid, findingAid, '', write)) {
     parts.push(part);
     length += part.length;
     if (length < PIECE) continue;
@@ -31,13 +37,17 @@ export function* findingAidToJson(aid: FindingAid): Generator<string> {
 
 type Schema = Parameters<typeof fieldsOf>[0];
 type Values = Readonly<Record<string, unknown>>;
+/** Writes the value of a field. */
+type Write = (key: string, value: unknown, schema: Schema, indent: string) => string;
+
+const IN_COMMON = new Set(['dates', 'extents', 'languages', 'creators']);
 
 const label = once((key: string) => `${JSON.stringify(key)}: `);
 
 const isNothing = (value: unknown) => value === undefined || (Array.isArray(value) && value.length === 0);
 
 /** The units of description are parts of their own, so that they need not be in memory together. */
-function* object(values: Values, schema: Schema, indent: string): Generator<string> {
+function* object(values: Values, schema: Schema, indent: string, write: Write): Generator<string> {
   const inner = `${indent}  `;
   let text = '{\n';
   let between = '';
@@ -51,15 +61,15 @@ function* object(values: Values, schema: Schema, indent: string): Generator<stri
       let before = `${inner}  `;
       for (const child of value as Values[]) {
         yield before;
-        yield* object(child, field, `${inner}  `);
+        yield* object(child, field, `${inner}  `, write);
         before = `,\n${inner}  `;
       }
       text = `\n${inner}]`;
     } else if (key === 'collection') {
       yield text;
-      yield* object(value as Values, field, inner);
+      yield* object(value as Values, field, inner, write);
       text = '';
-    } else text += json(value, field, inner);
+    } else text += write(key, value, field, inner);
   }
   yield between === '' ? '{}' : `${text}\n${indent}}`;
 }

@@ -26,14 +26,22 @@ function table(): Map<string, LanguageRow> {
   // The codes first: there is a language named En.
   for (const { row, codes } of rows) for (const code of codes) add(code, row);
   for (const { row } of rows) for (const name of [row.name, row.name.replace(/ \(.*\)$/, '')]) add(name, row);
-  // What a language calls itself: Deutsch, norsk.
-  for (const { iso6391, iso6393: code3 } of iso6393) {
-    const row = iso6391 === undefined ? undefined : words.get(code3);
-    const own = iso6391 && new Intl.DisplayNames([iso6391], { type: 'language' }).of(iso6391);
-    if (row !== undefined && own) add(own, row);
-  }
   byWord = words;
   return words;
+}
+
+let byOwnName: Map<string, LanguageRow> | undefined;
+
+/** What languages call themselves: Deutsch, norsk. Asked only for a word that is no code and no English name. */
+function ownNames(): Map<string, LanguageRow> {
+  if (byOwnName !== undefined) return byOwnName;
+  byOwnName = new Map();
+  for (const { iso6391, iso6393: code3 } of iso6393) {
+    const row = iso6391 === undefined ? undefined : table().get(code3);
+    const own = iso6391 && new Intl.DisplayNames([iso6391], { type: 'language' }).of(iso6391);
+    if (row !== undefined && own) byOwnName.set(fold(own), row);
+  }
+  return byOwnName;
 }
 
 /**
@@ -43,7 +51,8 @@ function table(): Map<string, LanguageRow> {
  */
 export const languageUse = once((word: string): LanguageUse | undefined => {
   // en-GB is English (BCP 47).
-  const row = table().get(fold(word)) ?? table().get(fold(/^([a-z]{2,3})-/i.exec(word)?.[1] ?? ''));
+  const code = /^([a-z]{2,3})-/i.exec(word)?.[1] ?? '';
+  const row = table().get(fold(word)) ?? table().get(fold(code)) ?? ownNames().get(fold(word));
   if (row === undefined) return undefined;
   const name = row.name.replace(/ \(\d.*\)$/, '');
   const script = new Intl.Locale(row.iso6393).maximize().script;

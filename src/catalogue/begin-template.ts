@@ -158,6 +158,9 @@ repository:
 #   languageCodes: iso639-2b
 ##   What stands between several values in one cell of dublin-core.csv.
 #   separator: " | "
+##   Down to which level every unit is to have a record in Dublin Core: series, file, item … If it is not given, all
+##   files have one, and whatever has a digital copy or is restricted.
+#   recordsDownTo: item
 ##   What reference codes begin with there, if not with your own prefix.
 #   prefix: OC-17
 

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { agent } from './agent.ts';
-import { component, countryCode, isil, languageUse, repository } from './component.ts';
+import { component, countryCode, isil, languageUse, level, repository } from './component.ts';
 import { dayOrInstant } from './day-or-instant.ts';
 import { line, prose } from './text.ts';
 
@@ -50,6 +50,7 @@ export const recipient = z.strictObject({
   country: countryCode.optional(),
   languageCodes: z.enum(LANGUAGE_CODES).default('iso639-2b'),
   separator: z.string().default(' | '),
+  recordsDownTo: level.optional(),
 });
 
 /** The hub: what every reader makes and every writer takes. */

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { agentType } from './agent.ts';
-import { countryCode, isil, repository } from './component.ts';
+import { countryCode, isil, level, repository } from './component.ts';
 import { dayOrInstant } from './day-or-instant.ts';
 import { LANGUAGE_CODES } from './finding-aid.ts';
 import { FORMAT_NAMES } from './format-names.ts';
@@ -97,6 +97,7 @@ const recipientSettings = z.strictObject({
     .max(3, 'must be three letters at most')
     .default(' | ')
     .describe('Between several values in one cell of dublin-core.csv'),
+  recordsDownTo: level.optional().describe('How far down every unit gets a record in Dublin Core'),
   prefix: prefix.optional().describe('What reference codes begin with there'),
 });
 

@@ -1,4 +1,9 @@
+import fc from 'fast-check';
 import { describe, expect, it, test } from 'vitest';
+import type { Component } from '../../src/catalogue/component.ts';
+import type { FindingAid } from '../../src/catalogue/finding-aid.ts';
+import { dublinCore } from '../../src/export/dublin-core/index.ts';
+import { arbitraryFindingAid } from '../support/arbitrary-finding-aid.ts';
 import { aidWith, recordsOf, tableOf, termsOf } from '../support/dublin-core-records.ts';
 
 const copy = [{ file: 'copies/ferry 1.jpg', origin: 'derived' as const }];
@@ -188,5 +193,26 @@ it('names the vocabulary of a term where DCMI terms have a scheme for it', () =>
   ];
   expect(termsOf(aidWith({ id: 'QF', accessPoints }))[0]).toMatchObject({
     ...{ subject: ['LCSH: Ferries', 'Floods'], spatial: ['TGN: Norway'] },
+  });
+});
+
+describe('down to which level', () => {
+  it('is for the recipient to say', () => {
+    const count = (aid: FindingAid) => [...dublinCore(aid)].filter(({ xml }) => xml).length;
+    const units = (unit: Component): number =>
+      1 + unit.children.map(units).reduce((sum, part) => sum + part, 0);
+    fc.assert(
+      fc.property(arbitraryFindingAid({ largest: 6 }), ({ recipient: _, ...aid }) => {
+        const wanting = {
+          name: 'An archive',
+          languageCodes: 'iso639-2b',
+          separator: '|',
+          recordsDownTo: 'otherlevel',
+        } as const;
+        expect(count({ ...aid, recipient: wanting })).toBe(units(aid.collection));
+        expect(count(aid)).toBeLessThanOrEqual(units(aid.collection));
+      }),
+      { numRuns: 50 },
+    );
   });
 });

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import type { Component } from '../../src/catalogue/component.ts';
+import { type Component, level } from '../../src/catalogue/component.ts';
 import {
   control as controlSchema,
   type FindingAid,
@@ -71,6 +71,7 @@ const recipient = fc
     repository,
     languageCodes: fc.constantFrom(...LANGUAGE_CODES),
     separator: fc.oneof(fc.constantFrom('; ', '|', '||'), nastyText),
+    recordsDownTo: fc.constantFrom(...level.options),
   })
   .map(({ repository, ...rest }) => ({ ...repository, ...rest }));
 

@@ -12,7 +12,10 @@ import { describedUnits } from './units.ts';
  * Simple Dublin Core: a record for the collection and for each unit of it that gets one, a file each, and the table.
  * @param downTo as for `describedUnits`
  */
-export function* dublinCore(aid: FindingAid, downTo?: Level): Generator<OutFile> {
+export function* dublinCore(
+  aid: FindingAid,
+  downTo: Level | undefined = aid.recipient?.recordsDownTo,
+): Generator<OutFile> {
   const fileName = fileNames();
   const statementsOf = simpleStatements(aid);
   for (const described of describedUnits(aid.collection, downTo)) {
@@ -23,6 +26,9 @@ export function* dublinCore(aid: FindingAid, downTo?: Level): Generator<OutFile>
 }
 
 /** Qualified Dublin Core: the same units in DCMI terms, in one file. */
-export function dcterms(aid: FindingAid, downTo?: Level): OutFile[] {
+export function dcterms(
+  aid: FindingAid,
+  downTo: Level | undefined = aid.recipient?.recordsDownTo,
+): OutFile[] {
   return [{ path: 'dcterms/records.xml', xml: true, content: writeXml(dctermsRecords(aid, downTo)) }];
 }

@@ -8,8 +8,10 @@ export interface Place {
   component?: string;
 }
 
-/** How much a finding matters: `must` stops the work, the others never do. */
-export type Weight = 'must' | 'should' | 'consider' | 'caution';
+/** How much a finding matters, most first. Found while reading, `must` stops the work; the others never do. */
+export const WEIGHTS = ['must', 'should', 'consider', 'caution'] as const;
+
+export type Weight = (typeof WEIGHTS)[number];
 
 /** Something found while reading or reviewing a catalogue, said so that its owner knows what to do. */
 export interface Finding {
@@ -50,7 +52,7 @@ export function sayPlace({ file, row, line, column, component }: Place): string 
 }
 
 /** A finding as one line of text: the place, what was found, what to do. */
-export function sayFinding({ place, found, advice }: Finding): string {
+function sayFinding({ place, found, advice }: Finding): string {
   const where = sayPlace(place);
   return `${where === '' ? '' : `${where}: `}${found}${advice === undefined ? '' : ` ${advice}`}`;
 }

@@ -4,7 +4,7 @@ import { findingAid } from './finding-aid.ts';
 import { line } from './text.ts';
 
 /** The name of the format; it stays as long as `version` in the file is 1. */
-export const SCHEMA_ID = 'urn:kinfonds:finding-aid:1';
+const SCHEMA_ID = 'urn:kinfonds:finding-aid:1';
 
 const DESCRIPTION =
   'An archival finding aid: the control of the description, the people in it, and the collection with all its units of description, of any depth. It holds the 26 elements of ISAD(G) and the 25 of DACS, and is what every export of kinfonds is made from. Lists that are empty may be left out. No text may hold a character that XML 1.0 forbids.';

@@ -57,7 +57,7 @@ const conditions = z.union([
 const eachOnce = (words: readonly string[]) => new Set(words).size === words.length;
 
 /** How to sort: broad groups, the order within, and folders. */
-export const sortSettings = z.strictObject({
+const sortSettings = z.strictObject({
   groups: z.array(groupKey).min(1).refine(eachOnce, 'must not hold the same word twice').default(['kind']),
   order: z
     .array(orderKey)

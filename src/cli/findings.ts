@@ -1,4 +1,4 @@
-import { type Finding, sayPlace, type Weight } from '../catalogue/finding.ts';
+import { type Finding, sayPlace, WEIGHTS, type Weight } from '../catalogue/finding.ts';
 import { type Colour, coloured } from './colour.ts';
 import { printable } from './printable.ts';
 
@@ -46,9 +46,10 @@ function byRule(findings: readonly Finding[]): Finding[][] {
 
 /** How many findings there are of each weight, in words: "2 must, 1 consider". */
 export function countFindings(findings: readonly Finding[]): string {
-  const weights = Object.keys(COLOUR) as Weight[];
-  return weights
-    .map((weight) => ({ weight, count: findings.filter((finding) => finding.weight === weight).length }))
+  return WEIGHTS.map((weight) => ({
+    weight,
+    count: findings.filter((finding) => finding.weight === weight).length,
+  }))
     .filter(({ count }) => count > 0)
     .map(({ weight, count }) => `${count} ${weight}`)
     .join(', ');

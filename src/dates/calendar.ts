@@ -10,7 +10,7 @@ export const FURTHEST_YEAR = 99_999_999_999;
 const LENGTHS = [31, 28, 31, 30, 31, 30, 31, 31, 30, 31, 30, 31] as const;
 
 /** Whether a year has a 29 February (Gregorian rule: ISO 8601-1, 4.2.1). */
-export const isLeapYear = (year: number): boolean => year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
+const isLeapYear = (year: number): boolean => year % 4 === 0 && (year % 100 !== 0 || year % 400 === 0);
 
 /** Days in a month of the Gregorian calendar; 0 where there is no such month. */
 export const daysInMonth = (year: number, month: number): number =>

@@ -7,7 +7,7 @@ export const knownYear = (draft: Draft | undefined): number | undefined =>
   draft?.year === undefined || draft.year.includes('X') ? undefined : Number(draft.year);
 
 /** The year that a short second year means beside the first one, in the same century or decade: 62 or 9 after 1958. */
-export function followingYear(first: number, digits: string): number {
+function followingYear(first: number, digits: string): number {
   const unit = 10 ** digits.length;
   return Math.floor(first / unit) * unit + Number(digits);
 }

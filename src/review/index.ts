@@ -1,5 +1,5 @@
 import type { Catalogue } from '../catalogue/catalogue.ts';
-import type { Finding } from '../catalogue/finding.ts';
+import { type Finding, WEIGHTS } from '../catalogue/finding.ts';
 import type { FindingAid } from '../catalogue/finding-aid.ts';
 import { reviewDates } from './dates.ts';
 import { reviewDescription } from './description.ts';
@@ -11,8 +11,6 @@ import { reviewWords } from './words-of-the-list.ts';
 export type Rules = (catalogue: Catalogue, aid: FindingAid) => Finding[];
 
 const FAMILIES: readonly Rules[] = [reviewDescription, reviewDates, reviewWords, reviewGroups, reviewRecords];
-
-const WEIGHTS = ['must', 'should', 'consider', 'caution'];
 
 /** Everything there is to say about a catalogue, what matters most first; what was noticed while reading it included. */
 export function review(catalogue: Catalogue, aid: FindingAid): Finding[] {

@@ -6,12 +6,12 @@ import { CROSSWALK } from '../crosswalk.ts';
 import { type Statement, statementsBy } from './statements.ts';
 import { describedUnits } from './units.ts';
 
-export const RECORDS_NAMESPACE = 'urn:kinfonds:dcterms';
-export const DCTERMS_NAMESPACE = 'http://purl.org/dc/terms/';
+const RECORDS_NAMESPACE = 'urn:kinfonds:dcterms';
+const DCTERMS_NAMESPACE = 'http://purl.org/dc/terms/';
 const XSI_NAMESPACE = 'http://www.w3.org/2001/XMLSchema-instance';
 
 /** Tells a unit in DCMI terms. */
-export const qualifiedStatements = statementsBy(CROSSWALK, DCMI_TERMS, ({ dcterms }) => dcterms);
+const qualifiedStatements = statementsBy(CROSSWALK, DCMI_TERMS, ({ dcterms }) => dcterms);
 
 /**
  * Records in DCMI terms. The published dcterms.xsd declares elements and encoding schemes, but no root that could hold

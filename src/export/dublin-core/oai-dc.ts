@@ -3,8 +3,8 @@ import { DC_ELEMENTS, type DcElement } from '../crosswalk/row.ts';
 import { CROSSWALK } from '../crosswalk.ts';
 import { type Statement, statementsBy } from './statements.ts';
 
-export const OAI_DC_NAMESPACE = 'http://www.openarchives.org/OAI/2.0/oai_dc/';
-export const DC_NAMESPACE = 'http://purl.org/dc/elements/1.1/';
+const OAI_DC_NAMESPACE = 'http://www.openarchives.org/OAI/2.0/oai_dc/';
+const DC_NAMESPACE = 'http://purl.org/dc/elements/1.1/';
 
 /** Tells a unit in the fifteen elements of simple Dublin Core. */
 export const simpleStatements = statementsBy(CROSSWALK, DC_ELEMENTS, ({ dc }) => dc);

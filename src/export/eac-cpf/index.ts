@@ -7,7 +7,7 @@ import { description } from './description.ts';
 import { identity } from './identity.ts';
 import { relations } from './relations.ts';
 
-export const EAC_CPF_NAMESPACE = 'https://archivists.org/ns/eac/v2';
+const EAC_CPF_NAMESPACE = 'https://archivists.org/ns/eac/v2';
 
 /**
  * One person, family or corporate body in EAC-CPF 2.0, in the order of ISAAR(CPF): who it is (5.1), what is known of

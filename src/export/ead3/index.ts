@@ -11,7 +11,7 @@ import { nameElement } from './names.ts';
 import { structured } from './physical-description.ts';
 import { unitDate } from './unit-date.ts';
 
-export const EAD3_NAMESPACE = 'http://ead3.archivists.org/schema/';
+const EAD3_NAMESPACE = 'http://ead3.archivists.org/schema/';
 
 const NOTE_STYLE: NoteStyle = { kind: 'localtype', legalStatus: 'own note' };
 

@@ -11,88 +11,86 @@ const FINDING_AID_FILE = 'finding-aid.json';
 const PIECE = 1 << 16;
 
 /**
- * A finding aid as JSON, in pieces. Keys come in the order of the model, whatever their order in `aid`; what is
- * undefined or an empty list is left out. The same finding aid always gives the same bytes.
+ * A finding aid as JSON, in pieces: a unit of description and each of its fields on a line of its own. Keys come in
+ * the order of the model, whatever their order in `aid`; what is undefined or an empty list is left out. The same
+ * finding aid always gives the same bytes.
  */
 export function* findingAidToJson(aid: FindingAid): Generator<string> {
-  let parts: string[] = [];
-  let length = 0;
+  let text = '';
   // Many units have these in common, as one and the same list.
-  const shared = once((indent: string) =>
-    once((schema: Schema) => once((value: unknown) => json(value, schema, indent))),
-  );
-  const write: Write = (key, value, schema, indent) =>
-    IN_COMMON.has(key) ? shared(indent)(schema)(value) : json(value, schema, indent);
+  const shared = once((schema: Schema) => once((value: unknown) => json(value, schema)));
+  const write: Write = (key, value, schema) =>
+    IN_COMMON.has(key) ? shared(schema)(value) : json(value, schema);
   for (const part of object(aid, findingAid, '', write)) {
-    parts.push(part);
-    length += part.length;
-    if (length < PIECE) continue;
-    yield parts.join('');
-    parts = [];
-    length = 0;
+    text += part;
+    if (text.length < PIECE) continue;
+    yield text;
+    text = '';
   }
-  parts.push('\n');
-  yield parts.join('');
+  yield `${text}\n`;
 }
 
 type Schema = Parameters<typeof fieldsOf>[0];
 type Values = Readonly<Record<string, unknown>>;
 /** Writes the value of a field. */
-type Write = (key: string, value: unknown, schema: Schema, indent: string) => string;
+type Write = (key: string, value: unknown, schema: Schema) => string;
 
 const IN_COMMON = new Set(['dates', 'extents', 'languages', 'creators']);
+// Their objects have fields of so much text that each field needs a line of its own.
+const ON_LINES = new Set(['collection', 'control', 'recipient', 'people', 'children']);
 
 const label = once((key: string) => `${JSON.stringify(key)}: `);
 
 const isNothing = (value: unknown) => value === undefined || (Array.isArray(value) && value.length === 0);
 
-/** The units of description are parts of their own, so that they need not be in memory together. */
+/** An object on several lines. The units of description are parts of their own: they need not be in memory together. */
 function* object(values: Values, schema: Schema, indent: string, write: Write): Generator<string> {
   const inner = `${indent}  `;
-  let text = '{\n';
-  let between = '';
+  let text = '{';
+  let between = '\n';
   for (const [key, field] of fieldsOf(schema)) {
     const value = values[key];
     if (isNothing(value)) continue;
     text += between + inner + label(key);
     between = ',\n';
-    if (key === 'children') {
-      yield `${text}[\n`;
-      let before = `${inner}  `;
-      for (const child of value as Values[]) {
-        yield before;
-        yield* object(child, field, `${inner}  `, write);
-        before = `,\n${inner}  `;
+    if (!ON_LINES.has(key)) text += write(key, value, field);
+    else if (Array.isArray(value)) {
+      let before = '[\n';
+      for (const one of value) {
+        yield `${text}${before}${inner}  `;
+        yield* object(one, field, `${inner}  `, write);
+        text = '';
+        before = ',\n';
       }
       text = `\n${inner}]`;
-    } else if (key === 'collection') {
+    } else {
       yield text;
       yield* object(value as Values, field, inner, write);
       text = '';
-    } else text += write(key, value, field, inner);
+    }
   }
-  yield between === '' ? '{}' : `${text}\n${indent}}`;
+  yield between === '\n' ? '{}' : `${text}\n${indent}}`;
 }
 
-function json(value: unknown, schema: Schema, indent: string): string {
+/** A value on one line. */
+function json(value: unknown, schema: Schema): string {
   if (typeof value !== 'object' || value === null) return JSON.stringify(value);
-  const inner = `${indent}  `;
   let text = '';
-  let between = '\n';
+  let between = '';
   if (Array.isArray(value)) {
     for (const each of value) {
-      text += between + inner + json(each, schema, inner);
-      between = ',\n';
+      text += between + json(each, schema);
+      between = ', ';
     }
-    return `[${text}\n${indent}]`;
+    return `[${text}]`;
   }
   for (const [key, field] of fieldsOf(schema)) {
     const each = (value as Values)[key];
     if (isNothing(each)) continue;
-    text += between + inner + label(key) + json(each, field, inner);
-    between = ',\n';
+    text += between + label(key) + json(each, field);
+    between = ', ';
   }
-  return text === '' ? '{}' : `{${text}\n${indent}}`;
+  return text === '' ? '{}' : `{ ${text} }`;
 }
 
 /**

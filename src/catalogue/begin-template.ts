@@ -173,6 +173,24 @@ repository:
 ##   One folder for each: year, decade, occasion, person, folder (as the list says), group.
 #   folders: year
 
+## Folders and boxes. If nothing stands here, the usual ones of your country are reckoned with; kinfonds supplies says
+## which and how many.
+# housing:
+##   Those you have or can get, by the names that kinfonds supplies prints.
+#   folders: [letter folder]
+#   boxes: [letter document box, half letter document box]
+##   Boxes of your own, measured inside: width and height of what stands in it, then depth from the first to the last.
+#   own:
+#     - name: Biscuit tin
+#       inside: 24 x 18 x 7 cm
+##       Whether its content lies flat, one on the other, and what goes into it: papers, oversize, volumes,
+##       photographs (negatives and slides), glass, discs, film, tapes, textiles, objects, rolls.
+#       flat: true
+#       for: [objects]
+##   How thick the content of a folder may be, in millimetres, and in what extent is stated: feet, metres, both.
+#   thickness: 19
+#   measure: both
+
 ## What to say of single groups, under the titles that kinfonds arrange shows. Each part may be left out.
 # groups:
 #   Correspondence:

@@ -4,6 +4,7 @@ import { countryCode, isil, level, repository } from './component.ts';
 import { dayOrInstant } from './day-or-instant.ts';
 import { LANGUAGE_CODES } from './finding-aid.ts';
 import { FORMAT_NAMES } from './format-names.ts';
+import { housingSettings } from './housing-settings.ts';
 import { line, prose } from './text.ts';
 
 /** By what things can be put into groups. */
@@ -155,6 +156,7 @@ export const settings = z.strictObject({
   rightsAddress: line.optional(),
   people: z.array(personSettings).default([]),
   sort: sortSettings.prefault({}),
+  housing: housingSettings.prefault({}),
   recipient: recipientSettings.optional(),
   groups: z
     .record(line, groupSettings)

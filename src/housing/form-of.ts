@@ -1,0 +1,56 @@
+import type { Thing } from '../catalogue/thing.ts';
+import { formByWords } from './form-words.ts';
+import { BY_FORM, UNKNOWN_KIND, type Usual } from './forms.ts';
+import type { Form } from './model.ts';
+import type { SizeReading } from './read-size.ts';
+import type { UsualKind } from './usual-form.ts';
+
+/** The columns of a row that say how a thing must be kept. */
+export type Cells = Pick<Thing, 'kind' | 'size' | 'condition'>;
+
+/** Photographs in all their forms: a size that only one of them has says more than the kind. */
+const PICTURES: ReadonlySet<Form> = new Set(['photograph', 'mounted', 'negative', 'slide', 'glass']);
+const CARRIERS: ReadonlySet<Form> = new Set(['disc', 'film', 'tape', 'digital']);
+/** Thicker than this, what nobody named is no paper. From memory. */
+const NO_PAPER = 20;
+
+type SizeRead = Extract<SizeReading, { kind: 'size' }>;
+
+/**
+ * The form of the kind, unless the size, or a safe word in one of the cells, says another.
+ * @param several whether the row stands for more than one
+ * @param titleForm what the title tells for certain
+ */
+export function formOf(
+  cells: Cells,
+  several: boolean,
+  known: UsualKind | undefined,
+  read: SizeRead | undefined,
+  titleForm: Form | undefined,
+): Form {
+  let form = known?.usual.form ?? UNKNOWN_KIND.form;
+  const bySize = read?.form;
+  const alike = [PICTURES, CARRIERS].some((group) => bySize && group.has(bySize) && group.has(form));
+  if (bySize !== undefined && (known === undefined || alike)) form = bySize;
+  else if (known === undefined && !several && (read?.size.thick ?? 0) >= NO_PAPER) form = 'object';
+  for (const column of ['kind', 'size', 'condition'] as const) {
+    const text = cells[column]?.toLowerCase();
+    if (text !== undefined) form = formByWords(text, column, form) ?? form;
+  }
+  return titleForm !== undefined && mayBe(titleForm, form, known) ? titleForm : form;
+}
+
+/** What stands in a title changes only what it can be true of: not of a negative that shows a framed picture. */
+const mayBe = (titleForm: Form, form: Form, known: UsualKind | undefined): boolean =>
+  form === 'photograph' || known === undefined || (titleForm === 'framed' && FRAMEABLE.has(form));
+const FRAMEABLE: ReadonlySet<Form> = new Set(['sheet', 'mounted', 'textile']);
+
+/** What a kind usually is, once it has turned out to be of another form. */
+export function usualAs(form: Form, usual: Usual): Usual {
+  if (form === usual.form || form === 'sheet' || form === 'textile' || form === 'digital') return usual;
+  if (form === 'rolled') return { ...usual, form, shelf: 'rolls' };
+  if (form !== 'framed') return BY_FORM[form];
+  const { long, short } = BY_FORM.framed.size;
+  const size = { long: Math.max(long, usual.size.long), short: Math.max(short, usual.size.short) };
+  return { ...BY_FORM.framed, size };
+}

@@ -1,0 +1,68 @@
+import { readKind } from '../arrange/kind-words.ts';
+import { fold } from '../catalogue/fold.ts';
+import { once } from '../catalogue/once.ts';
+import type { Thing } from '../catalogue/thing.ts';
+import { BY_FORM, FORMS_BY_KIND, type Usual } from './forms.ts';
+import { readSizeOf, type SizeReading } from './read-size.ts';
+
+/** What things of a kind usually are. */
+export interface UsualKind {
+  usual: Usual;
+  /** The word of the tables it was found under. */
+  word: string;
+  /** Whether the list uses a word for several ("letters"). */
+  plural: boolean;
+  /** Whether only a part of the words was understood: "old brown ledger". */
+  partly: boolean;
+}
+
+const BUNDLE =
+  /^(?:an? |one )?(?:bundle|packet|pack|set|pile|batch|lot|box|envelope|folder|stack|tin|roll) of /;
+
+/** What the words of the kind column usually are, in the trade's experience; undefined where they are not known. */
+export const usualOf = once((kind: string): UsualKind | undefined => {
+  const whole = lookUp(fold(kind));
+  if (whole !== undefined) return whole;
+  // In English the last word before an "of" or a comma is the thing: "framed wedding certificate", "ledger, cloth".
+  const plain = fold(kind)
+    .replace(/\([^()]*\)/g, ' ')
+    .replace(BUNDLE, '')
+    .trim();
+  const head = plain.split(/ (?:of|with|from|in|for|and) | ?[,;:/]/, 1)[0] ?? '';
+  const words = head.split(/ +/).slice(-4);
+  for (const from of words.keys()) {
+    const found = lookUp(words.slice(from).join(' '));
+    if (found !== undefined) return { ...found, partly: true };
+  }
+  return ofNamedSize(kind);
+});
+
+/** "stereograph" is no kind of the table, but the name of a size that only mounted photographs have. */
+function ofNamedSize(kind: string): UsualKind | undefined {
+  const reading = readSizeOf(kind, undefined);
+  if (reading.kind !== 'size' || reading.form === undefined) return undefined;
+  const { size, form } = reading;
+  const usual = Object.values(BY_FORM).find((row) => row.form === form);
+  if (usual === undefined) return undefined;
+  const named = { ...usual, size, each: size.thick ?? usual.each };
+  return { usual: named, word: fold(kind), plural: false, partly: false };
+}
+
+function lookUp(word: string): UsualKind | undefined {
+  const reading = readKind(word);
+  const plural = reading?.plural ?? false;
+  // "ambrotypes" say more than the kind that they belong to.
+  const singular = word.endsWith('s') ? word.slice(0, -1) : word;
+  for (const own of [word, singular, fold(reading?.kind.one ?? '')]) {
+    const usual = FORMS_BY_KIND.get(own);
+    if (usual !== undefined)
+      return { usual, word: own, plural: plural || (own === singular && own !== word), partly: false };
+  }
+  return undefined;
+}
+
+/** The size column of a row, read as its kind makes likely; undefined where it is blank. */
+export function sizeReading({ kind, size }: Pick<Thing, 'kind' | 'size'>): SizeReading | undefined {
+  if (size === undefined) return undefined;
+  return readSizeOf(size, kind === undefined ? undefined : usualOf(kind)?.usual.form);
+}

@@ -1,0 +1,215 @@
+import { readFileSync } from 'node:fs';
+import { parse } from 'csv-parse/sync';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { once } from '../../src/catalogue/once.ts';
+import { FILM_REELS } from '../../src/housing/media-sizes.ts';
+import { readSize } from '../../src/housing/read-size.ts';
+import { SIZE_NAMES } from '../../src/housing/size-named.ts';
+
+interface Row {
+  phrase: string;
+  /** Millimetres, the longest first, a thickness last; or `impossible`, or `unknown`. */
+  expect: string;
+  /** Blank where the phrase says nothing of it. */
+  form: string;
+  /** `yes`, `no`, or blank where it does not matter. */
+  assumed: string;
+  source: string;
+}
+
+// Written from the standards, from arithmetic and from memory, each with its mark, before the reader ran.
+const text = readFileSync(new URL('sizes.csv', import.meta.url), 'utf8');
+const rows: Row[] = parse(text, { columns: true, bom: true });
+
+/** The millimetres that a phrase gives; throws where it gives none. */
+function sizeOf(phrase: string) {
+  const reading = readSize(phrase);
+  if (reading.kind !== 'size') throw new Error(`“${phrase}” is ${reading.kind}.`);
+  return reading.size;
+}
+
+describe('sizes.csv', () => {
+  it('has the size that was asked for', () => expect(rows.length).toBeGreaterThanOrEqual(150));
+
+  it.each(rows.map((row, index) => ({ line: index + 2, ...row })))('line $line: $phrase', (row) => {
+    const reading = readSize(row.phrase);
+    if (reading.kind !== 'size') {
+      expect(reading.kind, row.source).toBe(row.expect);
+      return;
+    }
+    const { long, short, thick } = reading.size;
+    const got = [long, short, ...(thick === undefined ? [] : [thick])];
+    const expected = row.expect.split(' x ').map(Number);
+    expect(got.length, `${row.source}: ${got}`).toBe(expected.length);
+    for (const [index, mm] of expected.entries()) expect(got[index], row.source).toBeCloseTo(mm, 6);
+    expect(reading.form ?? '', row.source).toBe(row.form);
+    if (row.assumed !== '') expect(reading.assumed === undefined ? 'no' : 'yes').toBe(row.assumed);
+  });
+
+  it.each(rows.filter((row) => row.expect === 'impossible'))(
+    '$phrase says why it cannot be',
+    ({ phrase }) => {
+      const reading = readSize(phrase);
+      expect(reading.kind === 'impossible' && reading.why).toMatch(/^[A-Z].+\.$/);
+    },
+  );
+});
+
+// ISO 216: the sides are as 1 to √2; A0 has 1 m², B0 is 1 m wide, and B and A as well as C lie between each other by
+// the geometric mean (ISO 269 for C); each size is half of the one before, what is left of a millimetre dropped.
+describe('paper of ISO 216', () => {
+  const ROOT = Math.SQRT2;
+  const widths = { A: 1000 / ROOT ** 0.5, B: 1000, C: Math.sqrt((1000 / ROOT ** 0.5) * 1000) };
+  const cases = Object.entries(widths).flatMap(([letter, width]) => {
+    const sizes: { name: string; long: number; short: number }[] = [];
+    let [long, short] = [Math.round(width * ROOT), Math.round(width)];
+    for (let step = 0; step <= 10; step++) {
+      sizes.push({ name: `${letter}${step}`, long, short });
+      [long, short] = [short, Math.floor(long / 2)];
+    }
+    return sizes;
+  });
+
+  it.each(cases)('$name is $short × $long mm', ({ name, long, short }) => {
+    expect(sizeOf(name)).toEqual({ long, short });
+    expect(sizeOf(`DIN ${name}`)).toEqual({ long, short });
+  });
+});
+
+describe('names of sizes', () => {
+  const named = SIZE_NAMES.flatMap((row) => row.names.map((name) => ({ name, row })));
+
+  it('each stand in one row', () => {
+    const names = named.map(({ name }) => name);
+    expect(names.filter((name, at) => names.indexOf(name) !== at)).toEqual([]);
+  });
+
+  it.each(named.filter(({ row }) => row.face !== undefined))('“$name” is read as its row says', (one) => {
+    const reading = readSize(one.name);
+    const { face, form } = one.row;
+    expect(reading).toMatchObject({ kind: 'size', size: { ...face }, ...(form && { form }) });
+    expect(one.row.source).not.toBe('');
+    expect(reading.kind === 'size' && reading.assumed !== undefined).toBe(one.row.loose);
+  });
+
+  // Arithmetic: film 0.14 mm thick, wound without a core, makes a disc of the area that its edge has.
+  it.each(FILM_REELS.map((row) => ({ ...row })))('$feet ft of film go on a reel of $across mm', (row) => {
+    expect(Math.sqrt((4 * row.feet * 304.8 * 0.14) / Math.PI)).toBeLessThan(row.across);
+  });
+});
+
+describe('readSize', () => {
+  const mm = fc.integer({ min: 2, max: 4999 });
+
+  it('does not care about the order of the two measures', () => {
+    const unit = fc.constantFrom(' mm', ' cm', ' in', '', ' ft');
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 120 }), fc.integer({ min: 1, max: 120 }), unit, (a, b, with_) => {
+        const [one, other] = [readSize(`${a} x ${b}${with_}`), readSize(`${b} x ${a}${with_}`)];
+        expect(one.kind).toBe(other.kind);
+        if (one.kind === 'size' && other.kind === 'size') expect(one.size).toEqual(other.size);
+      }),
+    );
+  });
+
+  it('gives the same millimetres whatever the unit', () => {
+    fc.assert(
+      fc.property(mm, mm, (a, b) => {
+        const expected = { long: Math.max(a, b), short: Math.min(a, b) };
+        for (const [unit, factor] of [
+          ['mm', 1],
+          ['cm', 10],
+          ['m', 1000],
+          ['in', 25.4],
+          ['ft', 304.8],
+        ] as const) {
+          const { long, short } = sizeOf(`${(a / factor).toFixed(9)} x ${(b / factor).toFixed(9)} ${unit}`);
+          expect(long).toBeCloseTo(expected.long, 4);
+          expect(short).toBeCloseTo(expected.short, 4);
+        }
+      }),
+    );
+  });
+
+  it('takes the smallest of three measures for the thickness', () => {
+    fc.assert(
+      fc.property(mm, mm, mm, (a, b, c) => {
+        const [thick, short, long] = [a, b, c].sort((one, other) => one - other);
+        expect(sizeOf(`${a} × ${b} × ${c} mm`)).toEqual({ long, short, thick });
+      }),
+    );
+  });
+
+  it('never throws, and gives only sizes that can be', () => {
+    const pieces = fc.constantFrom(
+      ...[
+        '8',
+        'x',
+        '10',
+        ' in',
+        ' cm',
+        '½',
+        '/',
+        '-',
+        ',',
+        '.',
+        ' ',
+        '"',
+        "'",
+        'A4',
+        'reel',
+        '(',
+        'mm',
+        '0',
+        '35 mm',
+      ],
+      ...[
+        '1/0',
+        '5/8',
+        'ft',
+        'thick',
+        'to',
+        'slide',
+        '78',
+        'super 8',
+        'diameter',
+        'rpm',
+        '1e9',
+        '\u0000',
+        '２０',
+      ],
+    );
+    const phrases = fc.oneof(
+      fc.string({ unit: 'binary' }),
+      fc.array(pieces, { maxLength: 12 }).map((parts) => parts.join('')),
+    );
+    fc.assert(
+      fc.property(phrases, (phrase) => {
+        const reading = readSize(phrase);
+        if (reading.kind !== 'size') return;
+        const { long, short, thick } = reading.size;
+        expect(short).toBeGreaterThanOrEqual(1);
+        expect(long).toBeGreaterThanOrEqual(short);
+        expect(long).toBeLessThanOrEqual(5000);
+        if (thick !== undefined) expect(thick).toBeGreaterThan(0);
+      }),
+      { numRuns: 3000 },
+    );
+  });
+
+  // In processor time, so that it does not hang on what else the machine does.
+  it('is quick: 100,000 cells in less than 0.3 s', () => {
+    const read = once(readSize);
+    const start = process.cpuUsage();
+    for (let index = 0; index < 100_000; index++) read(rows[index % rows.length]?.phrase ?? '');
+    expect(process.cpuUsage(start).user / 1000).toBeLessThan(300);
+  });
+
+  it('takes time in proportion to the length of hostile text', () => {
+    const hostile = ['8 x ', '1 ', '"', '8½', 'a ', '((', '1-', 'x'].map((piece) => piece.repeat(20_000));
+    const start = performance.now();
+    for (const phrase of hostile) readSize(phrase);
+    expect(performance.now() - start).toBeLessThan(2000);
+  });
+});

@@ -1,0 +1,172 @@
+import { parse } from 'csv-parse/sync';
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { asFilled } from '../../src/housing/fill-boxes.ts';
+import type { Box, Filled, Holder, Unit } from '../../src/housing/model.ts';
+import { type Supply, supplies, suppliesCsv, suppliesTable } from '../../src/housing/supplies.ts';
+
+const inches = (number: number) => number * 25.4;
+
+// CHECKS.md, Housing: a folder of letter size is 11¾ × 9½ in, a document box 12¼ × 10¼ × 5 in.
+const folder: Holder = {
+  id: 'folder-letter',
+  one: 'letter folder',
+  many: 'letter folders',
+  type: 'folder',
+  inside: { long: 292, short: 229 },
+  outside: { long: inches(11.75), short: inches(9.5) },
+  limit: 19,
+  wall: 1,
+  takes: ['sheet'],
+  shelf: 'papers',
+  material: 'acid-free paper',
+  use: 'letters and other papers',
+  source: 'invented for this test',
+};
+const sleeve: Holder = {
+  ...folder,
+  id: 'sleeve',
+  one: 'sleeve, "4 × 5"',
+  many: 'sleeves, "4 × 5"',
+  type: 'sleeve',
+  outside: { long: inches(5.5), short: inches(4.125) },
+  material: 'polyester',
+  use: 'negatives, one each',
+};
+const envelope: Holder = { ...folder, id: 'env', one: 'envelope', many: 'envelopes', type: 'envelope' };
+const box: Box = {
+  id: 'document-box-letter',
+  one: 'document box',
+  many: 'document boxes',
+  lies: 'upright',
+  face: { long: 305, short: 254 },
+  deep: 121,
+  outside: { width: inches(12.25), height: inches(10.25), depth: inches(5) },
+  along: inches(5),
+  takes: ['papers'],
+  material: 'acid-free board',
+  use: 'folders, upright',
+  source: 'invented for this test',
+};
+const flatBox: Box = { ...box, id: 'flat', one: 'flat box', many: 'flat boxes', lies: 'flat' };
+const filledWith = (kind: Box, ...thicknesses: number[]): Filled =>
+  asFilled(
+    kind,
+    thicknesses.map((thickness): Unit => ({ shelf: 'papers', outside: folder.outside, thickness })),
+  );
+const counts = (rows: readonly Supply[]) => rows.map(({ number, what }) => `${number} ${what}`);
+
+test('boxes first, then spacers, folders, envelopes, sleeves, in the number that goes with each', () => {
+  const rows = supplies({
+    holders: [
+      { holder: sleeve, number: 30 },
+      { holder: envelope, number: 1 },
+      { holder: folder, number: 12 },
+      { holder: folder, number: 3 },
+      { holder: { ...folder, id: 'legal', many: 'legal folders' }, number: 40 },
+      { holder: { ...folder, id: 'none' }, number: 0 },
+    ],
+    filled: [
+      filledWith(flatBox, 20),
+      filledWith(box, 60, 45),
+      // 41 mm are left, then 31; with room for a finger (10 mm) the spacers are 31 and 21 mm thick.
+      filledWith(box, 40, 40),
+      filledWith(box, 50, 40),
+    ],
+  });
+  expect(counts(rows)).toEqual([
+    '3 document boxes',
+    '1 flat box',
+    '2 spacers for document boxes',
+    '40 legal folders',
+    '15 letter folders',
+    '1 envelope',
+    '30 sleeves, "4 × 5"',
+  ]);
+  expect(rows[2]?.use).toContain('21 to 31 mm');
+});
+
+test('one spacer', () => {
+  const [, spacer] = supplies({ holders: [], filled: [filledWith(box, 50, 40)] });
+  expect(spacer).toMatchObject({ number: 1, what: 'spacer for a document box', millimetres: '305 × 254' });
+  expect(spacer?.use).toContain('folded 21 mm');
+});
+
+test('a box to be laid flat wants no spacer', () => {
+  expect(counts(supplies({ holders: [], filled: [filledWith(box, 10)] }))).toEqual(['1 document box']);
+});
+
+test('measures in millimetres and to an eighth of an inch (CHECKS.md, Housing; × 25.4)', () => {
+  const rows = supplies({
+    holders: [
+      { holder: folder, number: 1 },
+      { holder: sleeve, number: 1 },
+    ],
+    filled: [filledWith(box, 100)],
+  });
+  expect(rows.map(({ millimetres, inches }) => [millimetres, inches])).toEqual([
+    ['311 × 260 × 127', '12¼ × 10¼ × 5'],
+    ['298 × 241', '11¾ × 9½'],
+    ['140 × 105', '5½ × 4⅛'],
+  ]);
+});
+
+test('nothing to get', () => {
+  expect(supplies({ holders: [], filled: [] })).toEqual([]);
+  expect(suppliesTable([])).toEqual(['number  what  millimetres  inches  material  use']);
+});
+
+test('as many boxes as are filled, as many holders as are asked for, however they are listed', () => {
+  const someFilled = fc.array(
+    fc
+      .tuple(fc.constantFrom(box, flatBox), fc.integer({ min: 1, max: 121 }))
+      .map(([kind, t]) => filledWith(kind, t)),
+  );
+  const someHolders = fc.array(
+    fc.record({ holder: fc.constantFrom(folder, sleeve, envelope), number: fc.nat({ max: 50 }) }),
+  );
+  fc.assert(
+    fc.property(someHolders, someFilled, (holders, filled) => {
+      const rows = supplies({ holders, filled });
+      const total = rows.reduce((sum, { number }) => sum + number, 0);
+      const spacers = filled.filter(({ advice }) => advice === 'spacer').length;
+      expect(total).toBe(holders.reduce((sum, { number }) => sum + number, 0) + filled.length + spacers);
+      expect(new Set(rows.map(({ what }) => what)).size).toBe(rows.length);
+    }),
+  );
+});
+
+describe('on paper', () => {
+  const rows = supplies({
+    holders: [
+      { holder: sleeve, number: 130 },
+      { holder: { ...folder, id: 'own', many: '=own, folders' }, number: 2 },
+    ],
+    filled: [filledWith(box, 50, 40)],
+  });
+
+  test('CSV reads back cell by cell (RFC 4180), and no cell runs as a formula', () => {
+    const text = suppliesCsv(rows);
+    expect(text).toMatch(/^\uFEFFnumber,what,millimetres,inches,material,use\r\n/);
+    const read: string[][] = parse(text, { bom: true, record_delimiter: '\r\n' });
+    expect(read.map(([number, what]) => [number, what])).toEqual([
+      ['number', 'what'],
+      ['1', 'document box'],
+      ['1', 'spacer for a document box'],
+      ['2', "'=own, folders"],
+      ['130', 'sleeves, "4 × 5"'],
+    ]);
+    expect(read[1]?.slice(2)).toEqual(['311 × 260 × 127', '12¼ × 10¼ × 5', box.material, box.use]);
+  });
+
+  test('in the table every column begins at the same place, numbers end there', () => {
+    const lines = suppliesTable(rows);
+    expect(lines).toHaveLength(rows.length + 1);
+    const column = lines[0]?.indexOf('millimetres') ?? -1;
+    for (const [index, { millimetres }] of rows.entries()) {
+      expect(lines[index + 1]?.slice(column - 2)).toMatch(new RegExp(`^ {2}${millimetres} `));
+    }
+    expect(lines.at(-1)).toMatch(/^ {3}130 {2}sleeves/);
+    expect(lines[1]).toMatch(/^ {5}1 {2}document box/);
+  });
+});

@@ -4,6 +4,8 @@ import { languageUse } from '../catalogue/languages.ts';
 import type { Settings } from '../catalogue/settings.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import { readDate } from '../dates/index.ts';
+import { extentsOfBoxes } from '../housing/extent.ts';
+import type { HeldFolder, PlacedFolder, ShelfBox } from '../housing/placed.ts';
 import { accessFromSettings } from './access.ts';
 import type { Agents } from './agents.ts';
 import { nothing } from './describe.ts';
@@ -13,6 +15,12 @@ import { arrangementFrom, scopeFromList, UNSTATED_ACCESS, UNSTATED_LANGUAGE } fr
 import { datesOf, datesOfThings } from './statements-of-date.ts';
 
 type Described = Omit<Component, 'children' | 'id' | 'level' | 'title' | keyof ReturnType<typeof nothing>>;
+
+/** What there is on the shelf. */
+interface Shelf {
+  folders: readonly PlacedFolder[];
+  boxes: readonly ShelfBox[];
+}
 
 /** Which running text of `collection.yaml` goes to which element of the description. */
 const TEXTS = {
@@ -42,6 +50,7 @@ const TEXTS = {
 export function describeCollection(
   settings: Settings,
   things: readonly Thing[],
+  shelf: Shelf,
   children: Component[],
   agents: Agents,
 ): Component {
@@ -57,7 +66,7 @@ export function describeCollection(
       given === undefined
         ? datesOfThings(things)
         : datesOf({ written: given, reading: readDate(given, context) }),
-    extents: extentsOfCollection(things, children),
+    extents: extentsOfCollection(settings, things, shelf),
     physicalDescription: settings.extent,
     creators: creators.map((agent) => ({ agent })),
     repository: settings.repository,
@@ -98,11 +107,19 @@ function textsOf(settings: Settings): Described {
   return found;
 }
 
-// DACS 2.5.4: numeric quantity and unit; the number of things and of folders, until the shelf is measured.
-function extentsOfCollection(things: readonly Thing[], children: readonly Component[]): Extent[] {
+// DACS 2.5.4: numeric quantity and unit. What the settings say was measured by hand, and stands beside the counts.
+function extentsOfCollection(
+  { extent, housing }: Settings,
+  things: readonly Thing[],
+  shelf: Shelf,
+): Extent[] {
   const counts = countByKind(things);
   const items = counts.reduce((sum, { number }) => sum + number, 0);
-  const folders = foldersIn(children);
+  const folders = shelf.folders.reduce((sum, { held }) => sum + foldersHeld(held), 0);
+  const known = shelf.boxes.flatMap(({ kind }) => (kind === undefined ? [] : [{ box: kind }]));
+  const boxes = shelf.boxes.filter(({ type }) => type === 'box').length;
+  // Where all are of one kind, its count is the count of all.
+  const unlike = boxes > 0 && (extent !== undefined || new Set(known.map(({ box }) => box.id)).size !== 1);
   return [
     {
       type: 'materialtype',
@@ -111,17 +128,20 @@ function extentsOfCollection(things: readonly Thing[], children: readonly Compon
       unit: items === 1 ? 'item' : 'items',
       ...(counts.some(({ approximate }) => approximate) && { approximate: true }),
     },
-    { type: 'carrier', coverage: 'whole', quantity: folders, unit: folders === 1 ? 'folder' : 'folders' },
+    ...(folders === 0 ? [] : [carriers(folders, folders === 1 ? 'folder' : 'folders')]),
+    ...(unlike ? [carriers(boxes, boxes === 1 ? 'box' : 'boxes')] : []),
+    ...(extent === undefined && known.length > 0 ? extentsOfBoxes(known, housing.measure) : []),
   ];
 }
 
-function foldersIn(components: readonly Component[]): number {
-  return components.reduce(
-    (sum, { containers, children }) =>
-      sum + (containers.some(({ type }) => type === 'folder') ? 1 : foldersIn(children)),
-    0,
-  );
-}
+const carriers = (quantity: number, unit: string): Extent => ({
+  type: 'carrier',
+  coverage: 'whole',
+  quantity,
+  unit,
+});
+
+const foldersHeld = (held: HeldFolder | undefined) => (held === undefined ? 0 : held.last - held.first + 1);
 
 /** The languages that the settings name, then those of the list, each once. */
 function languagesOf(named: readonly string[], things: readonly Thing[]): LanguageUse[] {

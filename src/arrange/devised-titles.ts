@@ -16,7 +16,7 @@ const LEFT_OVER: Record<GroupKey, string> = {
 };
 
 /** The title of a group, as the key gives it. */
-export function groupTitle({ key, place }: Group): string {
+export function groupTitle({ key, place }: Pick<Group, 'key' | 'place'>): string {
   return place?.title ?? LEFT_OVER[key];
 }
 
@@ -26,7 +26,7 @@ export function groupTitle({ key, place }: Group): string {
  * gives to the folder is the title.
  */
 export function folderTitle(
-  { label }: Folder,
+  { label }: Pick<Folder, 'label'>,
   key: FolderKey,
   counts: readonly Count[],
   groupName: string,

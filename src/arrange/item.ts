@@ -17,8 +17,8 @@ import { readKind } from './kind-words.ts';
 import type { UnitCode } from './reference-codes.ts';
 import { datesOf } from './statements-of-date.ts';
 
-/** Makes what a thing of the list becomes in the finding aid; `box` is given where its folder does not say it already. */
-export type ThingDescriber = (thing: Thing, code: UnitCode, box: string | undefined) => Component;
+/** Makes what a thing of the list becomes in the finding aid. */
+export type ThingDescriber = (thing: Thing, code: UnitCode) => Component;
 
 /**
  * A describer of the things of one list. What rows have in common (a cell that holds the same, a date) is worked out
@@ -39,7 +39,7 @@ export function thingDescriber(agents: Agents, { groups, folders }: SortSettings
   };
   const nobody = once((names: readonly string[]) => names.filter((name) => agents.idOf(name) === undefined));
 
-  return (thing, code, box) => {
+  return (thing, code) => {
     const count = countOf(thing);
     const counted = thing.kind !== undefined && !(thing.quantity === undefined && count.approximate);
     const creators = links(thing.creators);
@@ -63,7 +63,8 @@ export function thingDescriber(agents: Agents, { groups, folders }: SortSettings
       physicalDescription: counted ? undefined : thing.size,
       creators,
       languages: languages(thing.languages),
-      containers: box === undefined ? none : [{ type: 'box', number: box }],
+      containers: none,
+      physicalLocation: undefined,
       digitalCopies:
         thing.copies.length === 0 ? none : thing.copies.map((file) => ({ file, origin: 'derived' })),
       scopeAndContent: thing.description,

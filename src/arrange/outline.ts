@@ -1,4 +1,5 @@
-import type { Component } from '../catalogue/component.ts';
+import type { Component, Container } from '../catalogue/component.ts';
+import { sayExtent } from '../housing/extent.ts';
 
 /**
  * A finding aid as a readable outline, a line for each unit: code, title, dates, where it lies, how much it is.
@@ -9,17 +10,24 @@ export function* outline(
   deepest: 'file' | 'item' = 'file',
   depth = 0,
 ): Generator<string> {
-  const { referenceCode, title, dates, containers, extents, children } = component;
+  const { referenceCode, level, title, dates, containers, extents, children } = component;
   const heading = `${referenceCode ?? ''}  ${[title, ...dates.map(({ expression }) => expression)].join(', ')}`;
-  const details = [
-    ...[...containers].reverse().map(({ type, number }) => `${type} ${number}`),
-    ...extents.slice(0, 3).map(sayExtent),
-    ...(extents.length > 3 ? ['and more'] : []),
+  const counts = extents.filter(({ type }) => type === 'materialtype');
+  const shown = [
+    ...counts.slice(0, 3).map((extent) => sayExtent([extent])),
+    ...(counts.length > 3 ? ['and more'] : []),
+    sayExtent(extents.filter(({ type, coverage }) => type !== 'materialtype' && coverage === 'whole')),
   ];
+  const details = [
+    ...containers.toReversed().map(sayContainer),
+    // Where it lies says already how many folders it takes.
+    ...(level === 'file' ? shown.slice(0, -1) : shown),
+  ].filter((detail) => detail !== '');
   yield `${'  '.repeat(depth)}${heading}${details.length === 0 ? '' : `  (${details.join(', ')})`}`;
-  if (deepest === 'file' && containers.some(({ type }) => type === 'folder')) return;
+  if (deepest === level) return;
   for (const child of children) yield* outline(child, deepest, depth + 1);
 }
 
-const sayExtent = ({ approximate, quantity, unit }: Component['extents'][number]) =>
-  `${approximate ? 'about ' : ''}${quantity} ${unit}`;
+/** A container in words: box 3, folders 4-6. */
+export const sayContainer = ({ type, number }: Container): string =>
+  `${type}${/^\d+-\d+$/.test(number) ? 's' : ''} ${number}`;

@@ -24,3 +24,11 @@ export function codesFor(settings: Pick<Settings, 'prefix' | 'separator' | 'reci
     }),
   };
 }
+
+/** The reference code of a settled place, such as 2/5/13. */
+export function referenceCodes(
+  settings: Parameters<typeof codesFor>[0],
+): (place: readonly number[]) => string {
+  const { top, below } = codesFor(settings);
+  return (place) => place.reduce(below, top).referenceCode;
+}

@@ -1,27 +1,36 @@
 import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { readDate } from '../dates/index.ts';
+import { sizeFindings } from '../housing/piece.ts';
+import { stockFrom } from '../housing/stock.ts';
 import { readSettings } from '../intake/collection-yaml.ts';
 import { readList } from '../intake/list.ts';
+import { readNumbers } from '../intake/numbers.ts';
 import type { Known } from '../intake/things.ts';
 import type { Catalogue } from './catalogue.ts';
 import { dateContextOf } from './date-context.ts';
 import { CatalogueError, type Finding } from './finding.ts';
+import { finishSettling } from './finish-settling.ts';
 import { folderTrouble, LIST_FILE, noList, noSettings, SETTINGS_FILE, unreadable } from './load-findings.ts';
 import { localDay } from './local-day.ts';
+import { NUMBERS_FILE } from './numbers-file.ts';
 import type { Settings } from './settings.ts';
+import { JOURNAL_FILE } from './settling-journal.ts';
 
 /**
- * Loads a catalogue folder.
+ * Loads a catalogue folder; a settling of numbers that was stopped midway is brought to its end first.
  * @param today YYYY-MM-DD; a thing dated later is a finding
- * @throws CatalogueError with every problem of collection.yaml and of the list together, where one of them stops the work
+ * @throws CatalogueError with every problem of collection.yaml, of the list and of the settled numbers together, where
+ * one of them stops the work
  */
 export async function loadCatalogue(folder: string, today = localDay()): Promise<Catalogue> {
-  const names = await namesIn(folder);
   const findings: Finding[] = [];
-  const contentOf = async (name: string, missing: () => Finding): Promise<Uint8Array | undefined> => {
-    if (!names.includes(name)) findings.push(missing());
-    else {
+  if ((await namesIn(folder)).includes(JOURNAL_FILE)) findings.push(...(await finishSettling(folder)));
+  const names = await namesIn(folder);
+  const contentOf = async (name: string, missing?: () => Finding): Promise<Uint8Array | undefined> => {
+    if (!names.includes(name)) {
+      if (missing !== undefined) findings.push(missing());
+    } else {
       try {
         return await readFile(join(folder, name));
       } catch (error) {
@@ -32,17 +41,22 @@ export async function loadCatalogue(folder: string, today = localDay()): Promise
   };
   const yaml = await contentOf(SETTINGS_FILE, () => noSettings(folder));
   const csv = await contentOf(LIST_FILE, () => noList(folder, names));
+  const numbers = await contentOf(NUMBERS_FILE);
 
   const { settings, findings: ofSettings } =
     yaml === undefined ? noneRead() : readSettings(yaml, SETTINGS_FILE);
   const list =
     csv === undefined ? { things: [], findings: [] } : readList(csv, LIST_FILE, known(settings, today));
-  const all = [...findings, ...ofSettings, ...list.findings];
+  const settled = numbers === undefined ? { rows: [], findings: [] } : readNumbers(numbers, NUMBERS_FILE);
+  const ofStock =
+    settings === undefined ? [] : stockFrom(settings.housing, settings.repository.country).findings;
+  const ofSizes = sizeFindings(list.things);
+  const all = [...findings, ...ofSettings, ...ofStock, ...list.findings, ...ofSizes, ...settled.findings];
   const musts = all.filter(({ weight }) => weight === 'must');
-  if (settings === undefined || musts.length > 0) {
+  if (settings === undefined || csv === undefined || musts.length > 0) {
     throw new CatalogueError([...musts, ...all.filter(({ weight }) => weight !== 'must')]);
   }
-  return { folder, settings, things: list.things, findings: all };
+  return { folder, settings, things: list.things, list: csv, settled: settled.rows, findings: all };
 }
 
 /** What the settings say that helps to read the list. */

@@ -2,6 +2,7 @@ import { randomBytes } from 'node:crypto';
 import { writeSync } from 'node:fs';
 import { access, constants, open, realpath, rename, rm, stat } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
+import { flushFolder } from './flush-folder.ts';
 import { writeTrouble } from './write-trouble.ts';
 
 /** What a file is to hold: one text, one block of bytes, or a stream of either. */
@@ -148,12 +149,4 @@ function* batches(content: Content): Generator<Uint8Array> {
 function wholeCharacters(text: string): number {
   const last = text.charCodeAt(text.length - 1);
   return last >= 0xd800 && last <= 0xdbff ? text.length - 1 : text.length;
-}
-
-/** Makes the new name last through a power cut. Some systems cannot flush a folder; there the name is safe enough. */
-async function flushFolder(folder: string): Promise<void> {
-  try {
-    const handle = await open(folder, 'r');
-    await handle.sync().finally(() => handle.close());
-  } catch {}
 }

@@ -1,46 +1,91 @@
 import type { Command } from 'commander';
-import { DIR, JSON_OPTION, printJson } from './options.ts';
-import { printable } from './printable.ts';
+import type { Catalogue } from '../catalogue/catalogue.ts';
+import { DIR, JSON_OPTION, printJson, printLines } from './options.ts';
 
 interface Options {
   compare?: true;
   things?: true;
+  boxes?: true;
+  settle?: true;
+  move?: true;
   json?: true;
 }
 
 export function arrangeCommand(program: Command): void {
   program
     .command('arrange')
-    .description('put the things into groups, order and folders, and show the result')
+    .description('put the things into groups, order, folders and boxes, and show the result')
     .argument(...DIR)
     .option('--compare', 'weigh several ways of sorting instead')
     .option('--things', 'list every thing in its folder')
+    .option('--boxes', 'show what lies in which box')
+    .option('--settle', 'fix the numbers of things, folders and boxes for good')
+    .option('--move', 'with --settle: give a new place to things that would now be sorted elsewhere')
     .option(...JSON_OPTION)
     .addHelpText('after', '\nExample: kinfonds arrange quill-papers --compare')
-    .action(async (folder: string, { compare, things: all, json }: Options) => {
+    .action(async (folder: string, { compare, settle, move, ...shown }: Options) => {
+      if (move && !settle) program.error('error: --move goes with --settle', { exitCode: 2 });
       const { loadCatalogue } = await import('../catalogue/load.ts');
-      const { localDay } = await import('../catalogue/local-day.ts');
-      const { arrange, compareSortings, leftOverThings, outline } = await import('../arrange/index.ts');
       const catalogue = await loadCatalogue(folder);
-      if (compare) {
-        const summaries = compareSortings(catalogue.settings, catalogue.things);
-        if (json) return printJson(summaries);
-        const { sortingTable } = await import('../arrange/sorting-table.ts');
-        for (const line of sortingTable(summaries)) process.stdout.write(`${printable(line)}\n`);
-        return;
-      }
-      const aid = arrange(catalogue, localDay());
-      if (json) {
-        const { findingAidToJson } = await import('../catalogue/finding-aid-file.ts');
-        for (const piece of findingAidToJson(aid)) process.stdout.write(piece);
-        return;
-      }
-      for (const line of outline(aid.collection, all ? 'item' : 'file'))
-        process.stdout.write(`${printable(line)}\n`);
-      const left = leftOverThings(catalogue).length;
-      if (left > 0) {
-        const count = `${left} of ${catalogue.things.length} things`;
-        process.stderr.write(`${count} fit no group; this names them: kinfonds check ${folder}\n`);
-      }
+      if (compare) return showSortings(catalogue, shown);
+      if (settle) return settleNumbers(catalogue, move === true, shown);
+      return show(catalogue, shown);
     });
 }
+
+async function showSortings({ settings, things }: Catalogue, { json }: Options): Promise<void> {
+  const { compareSortings } = await import('../arrange/index.ts');
+  const summaries = compareSortings(settings, things);
+  if (json) return printJson(summaries);
+  const { sortingTable } = await import('../arrange/sorting-table.ts');
+  printLines(sortingTable(summaries));
+}
+
+async function show(catalogue: Catalogue, { things: all, boxes: shelf, json }: Options): Promise<void> {
+  const { localDay } = await import('../catalogue/local-day.ts');
+  const { arrangement, leftOverThings, outline } = await import('../arrange/index.ts');
+  const { aid, boxes, moves } = arrangement(catalogue, localDay());
+  if (json) {
+    const { findingAidToJson } = await import('../catalogue/finding-aid-file.ts');
+    for (const piece of findingAidToJson(aid)) process.stdout.write(piece);
+    return;
+  }
+  if (shelf) {
+    const { shelfList } = await import('../housing/shelf-list.ts');
+    printLines(shelfList(aid.collection, boxes));
+  } else printLines(outline(aid.collection, all ? 'item' : 'file'));
+  const left = leftOverThings(catalogue).length;
+  const { folder, things } = catalogue;
+  if (left > 0)
+    note(`${left} of ${things.length} things fit no group; this names them: kinfonds check ${folder}`);
+  if (moves.length > 0) {
+    note(
+      `${moves.length} settled things would now be sorted elsewhere; this names them: kinfonds check ${folder}`,
+    );
+  }
+}
+
+async function settleNumbers(catalogue: Catalogue, move: boolean, { json }: Options): Promise<void> {
+  const { localDay } = await import('../catalogue/local-day.ts');
+  const { CatalogueError } = await import('../catalogue/finding.ts');
+  const { referenceCodes, settle } = await import('../arrange/index.ts');
+  const { withNumbers } = await import('../intake/number-cells.ts');
+  const { numbersToCsv } = await import('../catalogue/numbers-file.ts');
+  const { writeSettled } = await import('../catalogue/settle.ts');
+  const { saySettling } = await import('../arrange/say-settling.ts');
+  // What goes into a folder is pencilled on it for good, so no size is guessed.
+  const unread = catalogue.findings.filter(({ rule }) => rule === 'list.size-unknown');
+  if (unread.length > 0) throw new CatalogueError(unread.map((finding) => ({ ...finding, weight: 'must' })));
+  const settling = settle(catalogue, move, localDay());
+  const { given, rows } = settling;
+  const list = given.size === 0 ? undefined : withNumbers(catalogue.list, given);
+  await writeSettled(catalogue.folder, {
+    numbers: numbersToCsv(rows, referenceCodes(catalogue.settings)),
+    expected: catalogue.list,
+    ...(list !== undefined && { list }),
+  });
+  if (json) return printJson(rows);
+  printLines(saySettling(settling, catalogue));
+}
+
+const note = (words: string) => process.stderr.write(`${words}\n`);

@@ -11,10 +11,10 @@ export function checkCommand(program: Command): void {
     .action(async (folder: string, { json }: { json?: true }) => {
       const { loadCatalogue } = await import('../catalogue/load.ts');
       const { localDay } = await import('../catalogue/local-day.ts');
-      const { arrange } = await import('../arrange/index.ts');
+      const { arrangement } = await import('../arrange/index.ts');
       const { review } = await import('../review/index.ts');
       const catalogue = await loadCatalogue(folder);
-      const findings = review(catalogue, arrange(catalogue, localDay()));
+      const findings = review(catalogue, arrangement(catalogue, localDay()));
       process.exitCode = findings.length > 0 ? 1 : 0;
       if (json) return printJson(findings);
       const { countFindings, printFindings } = await import('./findings.ts');

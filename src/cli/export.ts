@@ -28,13 +28,14 @@ export function exportCommand(program: Command): void {
     .action(async (folder: string, { to, out = join(folder, 'finding-aid'), schemas, json }: Options) => {
       const { loadCatalogue } = await import('../catalogue/load.ts');
       const { localDay } = await import('../catalogue/local-day.ts');
-      const { arrange } = await import('../arrange/index.ts');
+      const { arrangement } = await import('../arrange/index.ts');
       const { exportFindingAid } = await import('../export/index.ts');
       const catalogue = await loadCatalogue(folder);
       const wanted = to ?? catalogue.settings.recipient?.formats ?? ['ead3'];
       const bar = progress(1 + wanted.length);
       bar('arranging');
-      const aid = arrange(catalogue, localDay());
+      const arranged = arrangement(catalogue, localDay());
+      const { aid } = arranged;
       const result = await exportFindingAid(aid, wanted, out, { folder: schemas }, bar).finally(() => bar());
       const { printValidation } = await import('./validation.ts');
       const { printExported } = await import('./exported.ts');
@@ -49,7 +50,7 @@ export function exportCommand(program: Command): void {
       printExported(result.written, out);
       const { review } = await import('../review/index.ts');
       const { countFindings } = await import('./findings.ts');
-      const findings = review(catalogue, aid);
+      const findings = review(catalogue, arranged);
       if (findings.length > 0) {
         process.stderr.write(
           `There is more to say of it (${countFindings(findings)}): kinfonds check ${folder}\n`,

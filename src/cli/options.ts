@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
 import { InvalidArgumentError } from 'commander';
 import { FORMAT_NAMES, type FormatName } from '../catalogue/format-names.ts';
+import { printable } from './printable.ts';
 
 export const DIR = ['[DIR]', 'the catalogue folder', '.'] as const;
 export const JSON_OPTION = ['--json', 'print the result as JSON, for other programs'] as const;
@@ -30,4 +31,9 @@ export function schemasFolder(folder: string): string {
 /** Prints a result as JSON on standard output. */
 export function printJson(result: unknown): void {
   process.stdout.write(`${JSON.stringify(result, null, 2)}\n`);
+}
+
+/** Prints lines of plain text on standard output. */
+export function printLines(lines: Iterable<string>): void {
+  for (const line of lines) process.stdout.write(`${printable(line)}\n`);
 }

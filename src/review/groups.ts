@@ -1,5 +1,4 @@
 import { groupTitles, leftOverThings } from '../arrange/index.ts';
-import type { Component } from '../catalogue/component.ts';
 import type { Finding } from '../catalogue/finding.ts';
 import { fold } from '../catalogue/fold.ts';
 import { nearest } from '../catalogue/nearest.ts';
@@ -9,8 +8,8 @@ import type { Rules } from './index.ts';
 /** The column that a group key is read from, where it bears another name. */
 const COLUMN: Partial<Record<string, string>> = { person: 'people', decade: 'date', year: 'date' };
 
-/** Things that fit no group, folders that lie in several boxes, and words in `collection.yaml` for groups that are none. */
-export const reviewGroups: Rules = (catalogue, aid) => [
+/** Things that fit no group, and words in `collection.yaml` for groups that are none. */
+export const reviewGroups: Rules = (catalogue) => [
   ...leftOverThings(catalogue).map(({ thing, key }): Finding => {
     const column = COLUMN[key] ?? key;
     return {
@@ -22,26 +21,8 @@ export const reviewGroups: Rules = (catalogue, aid) => [
       source: 'common practice',
     };
   }),
-  ...foldersInSeveralBoxes(aid.collection),
   ...unusedGroups(catalogue.settings.groups, groupTitles(catalogue)),
 ];
-
-function foldersInSeveralBoxes({ title, referenceCode, containers, children }: Component): Finding[] {
-  if (!containers.some(({ type }) => type === 'folder')) return children.flatMap(foldersInSeveralBoxes);
-  const boxes = [...new Set(children.flatMap((child) => child.containers.map(({ number }) => number)))];
-  if (boxes.length < 2) return [];
-  return [
-    {
-      rule: 'groups.folder-in-several-boxes',
-      weight: 'consider',
-      place: { component: referenceCode ?? title },
-      found: `The things of this folder, “${title}”, lie in several boxes: ${boxes.join(', ')}.`,
-      advice:
-        'A folder lies in one box: bring them together, or let the "folder" column say how they are foldered.',
-      source: 'common practice',
-    },
-  ];
-}
 
 function unusedGroups(groups: Settings['groups'], titles: readonly string[]): Finding[] {
   const known = new Set(titles.map(fold));

@@ -54,16 +54,17 @@ describe('the finding aid that follows from a list', () => {
   test('groups, folders and things have codes and devised titles (DACS 2.3.18)', () => {
     const lines = [...outline(arranged().collection, 'item')].map((line) => line.trim());
     expect(lines).toEqual([
-      'QF  Quill family papers, 1934  (15 items, 3 folders)',
-      'QF/1  Correspondence, 1934  (12 letters, 1 postcard)',
-      'QF/1/1  Letters and postcard, 1934  (folder 1, 12 letters, 1 postcard)',
+      // A half-width document box is 2½ in deep: 0.21 linear feet (arithmetic).
+      'QF  Quill family papers, 1934  (15 items, 0.21 linear feet, 0.06 linear metres (3 folders, 1 half A4 document box))',
+      'QF/1  Correspondence, 1934  (12 letters, 1 postcard, about 0.03 linear feet, about 0.01 linear metres)',
+      'QF/1/1  Letters and postcard, 1934  (folder 1, box 1, 12 letters, 1 postcard)',
       'QF/1/1/1  Letters from the winter school, 1934  (12 letters)',
       'QF/1/1/2  Card from Nils, 1934 August  (1 postcard)',
       'QF/2  Photographs, 1934 January  (1 photograph)',
-      'QF/2/1  Photograph, 1934 January  (folder 2, 1 photograph)',
+      'QF/2/1  Photograph, 1934 January  (folder 2, box 1, 1 photograph)',
       'QF/2/1/1  Ferry under ice, 1934 January  (1 photograph)',
-      'QF/3  Things whose kind is not yet noted, undated  (1 item)',
-      'QF/3/1  Things whose kind is not yet noted, undated  (folder 3, 1 item)',
+      'QF/3  Things whose kind is not yet noted, undated  (1 item, about 0.01 linear feet)',
+      'QF/3/1  Things whose kind is not yet noted, undated  (folder 3, box 1, 1 item)',
       'QF/3/1/1  Bell of the old ferry, undated',
     ]);
   });
@@ -160,8 +161,36 @@ describe('the finding aid that follows from a list', () => {
       { id: 'QF-1-1-box', type: 'box', number: '3' },
       { type: 'folder', number: '1', parent: 'QF-1-1-box' },
     ]);
-    expect(inBoxes('3', '4')?.containers).toEqual([{ type: 'folder', number: '1' }]);
-    expect(inBoxes('3', '4')?.children.map(({ containers }) => containers[0]?.number)).toEqual(['3', '4']);
+  });
+
+  test('what the list has in two boxes is in two folders, since a folder lies in one', () => {
+    const { collection } = arranged([
+      someThing({ row: 2, title: 'One', box: '3' }),
+      someThing({ row: 3, title: 'Two', box: 'trunk' }),
+    ]);
+    const folders = collection.children[0]?.children ?? [];
+    expect(folders.map(({ title, containers }) => [title, containers.map(({ number }) => number)])).toEqual([
+      ['Things whose kind is not yet noted (1 of 2)', ['3', '1']],
+      ['Things whose kind is not yet noted (2 of 2)', ['trunk', '2']],
+    ]);
+  });
+
+  test('what lies apart is pointed to from its folder, and back', () => {
+    const { collection } = arranged([
+      someThing({ row: 2, title: 'Toll letter', kind: 'letter', occasion: 'the flood', size: 'A4' }),
+      someThing({ row: 3, title: 'Toll plan', kind: 'letter', occasion: 'the flood', size: '50 x 70 cm' }),
+    ]);
+    const folder = collection.children[0]?.children[0];
+    expect(folder?.physicalLocation).toMatch(
+      /^Belonging here but lying apart: QF\/1\/1\/2 in box 2 \(flat box, /,
+    );
+    expect(folder?.children[1]).toMatchObject({
+      containers: [{ type: 'box', number: '2' }],
+      physicalLocation: expect.stringMatching(
+        /^Apart from folder 1, in box 2 \(flat box, [^)]+\): too large for its folder|larger than any folder$/,
+      ),
+    });
+    expect(folder?.children[0]?.physicalLocation).toBeUndefined();
   });
 
   test('words of collection.yaml reach the group they are meant for, under its own title', () => {
@@ -308,10 +337,8 @@ describe('what a stranger’s list taught', () => {
       someThing({ row: 2, kind: 'Schlüssel' }),
       someThing({ row: 3, kind: 'schlüssel' }),
     ]);
-    expect(collection.children[0]).toMatchObject({
-      title: 'Schlüssel',
-      extents: [{ quantity: 2, unit: 'Schlüssel' }],
-    });
+    expect(collection.children[0]?.title).toBe('Schlüssel');
+    expect(collection.children[0]?.extents[0]).toMatchObject({ quantity: 2, unit: 'Schlüssel' });
   });
 
   test('dates in words do not make a group undated', () => {

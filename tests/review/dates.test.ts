@@ -1,18 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { arrange } from '../../src/arrange/index.ts';
 import { KINDS } from '../../src/arrange/kinds.ts';
 import { EARLIEST_YEARS } from '../../src/review/earliest-years.ts';
-import { review } from '../../src/review/index.ts';
-import { dated, someSettings, someThing } from '../support/catalogue.ts';
+import { dated, reviewOf, someThing } from '../support/catalogue.ts';
 
 /** The findings on the date of one thing. */
 function on(kind: string, written: string, over: Record<string, unknown> = {}) {
-  const settings = someSettings(over);
   const things = [someThing({ row: 7, title: 'Boat', kind, date: dated(written) })];
-  return review(
-    { folder: '.', settings, things, findings: [] },
-    arrange({ settings, things }, '2026-01-01'),
-  ).filter(({ rule }) => rule.startsWith('dates.'));
+  return reviewOf(over, things).filter(({ rule }) => rule.startsWith('dates.'));
 }
 
 describe('a thing older than its kind', () => {

@@ -1,9 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { arrange } from '../../src/arrange/index.ts';
 import type { Finding } from '../../src/catalogue/finding.ts';
-import type { Thing } from '../../src/catalogue/thing.ts';
-import { review } from '../../src/review/index.ts';
-import { dated, someSettings, someThing } from '../support/catalogue.ts';
+import { dated, reviewOf, someThing } from '../support/catalogue.ts';
 
 /** Everything that DACS requires at the top of a multilevel description and a list cannot tell. */
 const FULL = {
@@ -19,19 +16,8 @@ const FULL = {
   use: 'Ask first.',
 };
 
-function reviewOf(
-  over: Record<string, unknown>,
-  things: readonly Thing[],
-  before: Finding[] = [],
-): Finding[] {
-  const settings = someSettings(over);
-  return review(
-    { folder: '.', settings, things, findings: before },
-    arrange({ settings, things }, '2026-01-01'),
-  );
-}
-
-const letter = someThing({ row: 2, kind: 'letter' });
+// In a box of the list's own, on which nothing is to be said.
+const letter = someThing({ row: 2, kind: 'letter', box: '1' });
 const rules = (findings: readonly Finding[]) => findings.map(({ rule }) => rule);
 
 describe('what the standards require at the top (DACS, chapter 1)', () => {
@@ -116,17 +102,6 @@ describe('words of the list', () => {
       { rule: 'words.open-yet-ending', place: { row: 2, column: 'until' } },
     ]);
   });
-});
-
-test('a folder whose things lie in several boxes', () => {
-  const list = ['1', '2'].map((box, index) => someThing({ row: index + 2, kind: 'letter', box }));
-  expect(reviewOf(FULL, list)).toMatchObject([
-    {
-      rule: 'groups.folder-in-several-boxes',
-      place: { component: 'QF/1/1' },
-      found: expect.stringContaining('1, 2'),
-    },
-  ]);
 });
 
 describe('records that are handed on', () => {

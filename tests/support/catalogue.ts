@@ -1,6 +1,10 @@
+import { arrangement } from '../../src/arrange/index.ts';
+import type { Catalogue } from '../../src/catalogue/catalogue.ts';
+import type { Finding } from '../../src/catalogue/finding.ts';
 import { type Settings, settings } from '../../src/catalogue/settings.ts';
 import type { Thing } from '../../src/catalogue/thing.ts';
 import { readDate } from '../../src/dates/index.ts';
+import { review } from '../../src/review/index.ts';
 
 /** Settings of a small catalogue; `over` is as `collection.yaml` would say it. */
 export function someSettings(over: Record<string, unknown> = {}): Settings {
@@ -29,4 +33,23 @@ export function someThing(over: Partial<Thing> & { row: number }): Thing {
     extra: [],
     ...over,
   };
+}
+
+/** Everything that is said of a list; `over` is as `collection.yaml` would say it, `before` was found in reading it. */
+export function reviewOf(
+  over: Record<string, unknown>,
+  things: readonly Thing[],
+  before: readonly Finding[] = [],
+): Finding[] {
+  const catalogue = someCatalogue(over, things, before);
+  return review(catalogue, arrangement(catalogue, '2026-01-01'));
+}
+
+/** A catalogue as loaded from a folder in which nothing is settled. */
+export function someCatalogue(
+  over: Record<string, unknown>,
+  things: readonly Thing[],
+  findings: readonly Finding[] = [],
+): Catalogue {
+  return { folder: '.', settings: someSettings(over), things, findings, list: new Uint8Array(), settled: [] };
 }

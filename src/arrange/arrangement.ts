@@ -1,0 +1,64 @@
+import type { FindingAid } from '../catalogue/finding-aid.ts';
+import type { Settings } from '../catalogue/settings.ts';
+import type { Settled } from '../catalogue/settled.ts';
+import type { Thing } from '../catalogue/thing.ts';
+import { foldersOf, type PlacedGroup, type ShelfBox } from '../housing/placed.ts';
+import { shelve } from '../housing/shelve.ts';
+import { type Stock, stockFrom } from '../housing/stock.ts';
+import { gatherAgents } from './agents.ts';
+import { describeCollection } from './collection.ts';
+import { describeControl } from './control.ts';
+import { describeGroups } from './describe.ts';
+import { type Move, movesWanted } from './moves.ts';
+import { placeThings } from './place.ts';
+import { sortThings } from './sort.ts';
+
+/** What the owner of a catalogue wrote, and the numbers settled so far. */
+export interface ToArrange {
+  settings: Settings;
+  things: readonly Thing[];
+  settled?: readonly Settled[];
+}
+
+/** A finding aid with what stands behind it: where everything lies, and what would better lie elsewhere. */
+export interface Arrangement {
+  aid: FindingAid;
+  groups: readonly PlacedGroup[];
+  boxes: readonly ShelfBox[];
+  stock: Stock;
+  /** Settled things that would now be sorted elsewhere. */
+  moves: readonly Move[];
+}
+
+/**
+ * Turns a list into a finding aid, and keeps what stands behind it.
+ * @param today as for `arrange`
+ */
+export function arrangement({ settings, things, settled = [] }: ToArrange, today: string): Arrangement {
+  const agents = gatherAgents(settings);
+  // In the order of the list, so that it does not hang on the way of sorting which spelling of a name is met first.
+  for (const { creators, people } of things) for (const name of [...creators, ...people]) agents.idOf(name);
+  const stock = stockFrom(settings.housing, settings.repository.country);
+  const sorted = sortThings(things, settings.sort, agents);
+  const groups = placeThings(sorted, settled, stock);
+  const taken = settled.flatMap(({ box }) => (box === undefined ? [] : [box]));
+  const boxes = shelve(groups, stock, taken);
+  const children = describeGroups(groups, settings, agents);
+  const shelf = { folders: foldersOf(groups), boxes };
+  const collection = describeCollection(settings, things, shelf, children, agents);
+  const aid: FindingAid = {
+    format: 'kinfonds finding aid',
+    version: 1,
+    control: describeControl(settings, today),
+    ...recipientOf(settings),
+    people: agents.all(),
+    collection,
+  };
+  return { aid, groups, boxes, stock, moves: movesWanted(sorted, settled) };
+}
+
+function recipientOf({ recipient }: Settings): Pick<FindingAid, 'recipient'> {
+  if (recipient === undefined) return {};
+  const { formats: _, prefix: __, ...known } = recipient;
+  return { recipient: known };
+}

@@ -1,0 +1,121 @@
+import { chmod, readdir, readFile, rm, stat } from 'node:fs/promises';
+import { basename, join } from 'node:path';
+import { CatalogueError, type Finding } from './finding.ts';
+import { finishSettling } from './finish-settling.ts';
+import { LIST_FILE, unreadable } from './load-findings.ts';
+import { NUMBERS_FILE } from './numbers-file.ts';
+import { digestOf, JOURNAL_FILE, type Journal, readJournal, STAGED_NAME } from './settling-journal.ts';
+import { type Staged, stage, writeWhole } from './write-whole.ts';
+
+/** What settling writes into a catalogue folder. */
+export interface SettledFiles {
+  /** The new content of numbers.csv. */
+  numbers: string;
+  /** The new content of list.csv, where things in it were given numbers. */
+  list?: Uint8Array;
+  /** The content of list.csv from which all this was worked out. */
+  expected: Uint8Array;
+}
+
+/**
+ * Writes the settled numbers, and the list with its numbers, both or neither: whenever the program is stopped, the
+ * folder loads either as it was or as it is to be. Both are written beside their places first; the point of no return
+ * is the moment at which the journal gets its name; from then on `finishSettling` brings it to its end, here or when
+ * the folder is next loaded. The list as it was is kept as `list.before-numbers.csv`, or under a further number.
+ * @throws CatalogueError where the list is not as expected any more, or the folder cannot be written to; then
+ * everything is as it was
+ */
+export async function writeSettled(folder: string, files: SettledFiles): Promise<void> {
+  if ((await readJournal(folder)) !== undefined) throw new CatalogueError([atTheSameTime()]);
+  const old = await contentOf(folder, LIST_FILE);
+  if (old === undefined || !sameBytes(old, files.expected)) throw new CatalogueError([listChanged()]);
+  await sweep(folder);
+  await commit(folder, files, old);
+  const given = await finishSettling(folder);
+  if (given.length > 0) throw new CatalogueError(given.map((finding) => ({ ...finding, weight: 'must' })));
+}
+
+/** Up to the point of no return; what fails before it is taken away again. */
+async function commit(folder: string, { numbers, list }: SettledFiles, old: Uint8Array): Promise<void> {
+  // What is private in the list is so in what is made from it.
+  const mode = (await stat(join(folder, LIST_FILE))).mode & 0o777;
+  const before = await contentOf(folder, NUMBERS_FILE);
+  const staged: Staged[] = [];
+  const entries: Journal['files'] = [];
+  const put = async (
+    name: Journal['files'][number]['name'],
+    content: string | Uint8Array,
+    was?: Uint8Array,
+  ) => {
+    const one = await stage(join(folder, name), content);
+    staged.push(one);
+    if (was === undefined) await chmod(one.temporary, mode);
+    const temporary = basename(one.temporary);
+    entries.push({
+      name,
+      staged: temporary,
+      was: was === undefined ? null : digestOf(was),
+      becomes: digestOf(content),
+    });
+  };
+  let kept: string | undefined;
+  try {
+    if (list !== undefined) await put(LIST_FILE, list, old);
+    await put(NUMBERS_FILE, numbers, before);
+    if (list !== undefined) kept = await keep(folder, old, mode);
+    const journal: Journal = { format: 'kinfonds settling', version: 1, files: entries };
+    await writeWhole(join(folder, JOURNAL_FILE), `${JSON.stringify(journal, undefined, 2)}\n`);
+  } catch (error) {
+    for (const one of staged) await one.discard();
+    if (kept !== undefined) await rm(kept, { force: true });
+    throw error;
+  }
+}
+
+/**
+ * Keeps the list as it was, under a name that nothing else has; what was kept before is never written over.
+ * @returns where it was written; undefined where the same is kept already
+ */
+async function keep(folder: string, old: Uint8Array, mode: number): Promise<string | undefined> {
+  for (let count = 1; ; count++) {
+    const path = join(folder, `list.before-numbers${count === 1 ? '' : `-${count}`}.csv`);
+    const there = await readFile(path).catch(({ code }: NodeJS.ErrnoException) => code);
+    if (there === 'ENOENT') {
+      const staged = await stage(path, old);
+      await chmod(staged.temporary, mode);
+      await staged.commit();
+      return path;
+    }
+    if (there instanceof Uint8Array && sameBytes(there, old)) return undefined;
+  }
+}
+
+/** Takes away what a program that was stopped has left beside its place. No journal stands, so nothing needs it. */
+async function sweep(folder: string): Promise<void> {
+  for (const entry of await readdir(folder, { withFileTypes: true })) {
+    if (entry.isFile() && STAGED_NAME.test(entry.name)) await rm(join(folder, entry.name), { force: true });
+  }
+}
+
+async function contentOf(folder: string, name: string): Promise<Uint8Array | undefined> {
+  try {
+    return await readFile(join(folder, name));
+  } catch (error) {
+    if ((error as NodeJS.ErrnoException).code === 'ENOENT') return undefined;
+    throw new CatalogueError([unreadable(name, error)]);
+  }
+}
+
+const sameBytes = (one: Uint8Array, other: Uint8Array) => Buffer.compare(one, other) === 0;
+
+function listChanged(): Finding {
+  const found = 'The list has been changed since it was read, so no number was settled.';
+  const advice = 'Save it and close it in other programs, then settle again.';
+  return { rule: 'settle.list-changed', weight: 'must', place: { file: LIST_FILE }, found, advice };
+}
+
+function atTheSameTime(): Finding {
+  const found = 'Numbers are being settled in this folder by another command, or one was stopped just now.';
+  const advice = 'Wait until it has ended, then settle again.';
+  return { rule: 'settle.at-the-same-time', weight: 'must', place: { file: JOURNAL_FILE }, found, advice };
+}

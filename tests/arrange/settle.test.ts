@@ -1,0 +1,257 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { arrangement, settle } from '../../src/arrange/index.ts';
+import type { Settled } from '../../src/catalogue/settled.ts';
+import type { Thing } from '../../src/catalogue/thing.ts';
+import { foldersOf } from '../../src/housing/placed.ts';
+import { filledBoxes } from '../../src/housing/shelve.ts';
+import { dated, someSettings, someThing } from '../support/catalogue.ts';
+
+const TODAY = '2026-05-14';
+
+const KINDS = [
+  'letter',
+  'photograph',
+  'diary',
+  'glass negative',
+  'map',
+  'quilt',
+  'record',
+  'oddment',
+  undefined,
+];
+const SIZES = ['A4', '4x5 in', '60 x 90 cm', 'cabinet card, mounted', undefined];
+
+type Row = Omit<Thing, 'row'>;
+
+const arbitraryRow = (): fc.Arbitrary<Row> =>
+  fc
+    .record({
+      title: fc.constantFrom('Toll book', 'Card from Nils', 'Orchard in bloom', 'Bell of the ferry'),
+      kind: fc.constantFrom(...KINDS),
+      year: fc.option(fc.integer({ min: 1890, max: 1930 }), { nil: undefined }),
+      quantity: fc.option(fc.integer({ min: 1, max: 90 }), { nil: undefined }),
+      size: fc.constantFrom(...SIZES),
+      box: fc.option(fc.constantFrom('1', '7', 'trunk'), { nil: undefined, freq: 8 }),
+    })
+    .map(({ title, kind, year, quantity, size, box }) =>
+      someThing({
+        row: 0,
+        title,
+        ...(kind !== undefined && { kind }),
+        ...(year !== undefined && { date: dated(String(year)) }),
+        ...(quantity !== undefined && { quantity }),
+        ...(size !== undefined && { size }),
+        ...(box !== undefined && { box }),
+      }),
+    );
+
+const listed = (rows: readonly Row[]): Thing[] => rows.map((row, index) => ({ ...row, row: index + 2 }));
+
+const arbitrarySettings = () =>
+  fc.constantFrom(
+    someSettings({}),
+    someSettings({ sort: { groups: ['kind', 'decade'], folders: 'group' } }),
+    someSettings({ sort: { folders: 'decade' }, housing: { folders: ['A4 folder'] } }),
+  );
+
+/** The list with the numbers that settling gave. */
+const withGiven = (things: readonly Thing[], given: ReadonlyMap<number, string>): Thing[] =>
+  things.map((thing) => {
+    const number = given.get(thing.row);
+    return number === undefined ? thing : { ...thing, number };
+  });
+
+const live = (rows: readonly Settled[]) => rows.filter(({ gone }) => gone === undefined);
+
+/** What of a row is written on things, folders and boxes. */
+const written = ({ number, place, folder, lastFolder, box }: Settled) => ({
+  number,
+  place,
+  folder,
+  lastFolder,
+  box,
+});
+
+describe('housing a list', () => {
+  test('every thing has one number and lies in one place, in a box that holds it, in order', () => {
+    fc.assert(
+      fc.property(fc.array(arbitraryRow(), { maxLength: 60 }), arbitrarySettings(), (rows, settings) => {
+        const things = listed(rows);
+        const { groups, boxes } = arrangement({ settings, things }, TODAY);
+        const placed = foldersOf(groups).flatMap((folder) => folder.things);
+        expect(placed.map(({ thing }) => thing.row).sort((a, b) => a - b)).toEqual(
+          things.map(({ row }) => row),
+        );
+        const inBoxes = boxes.flatMap(({ units }) => units.flatMap((unit) => unit.things));
+        expect(new Set(inBoxes)).toEqual(new Set(placed.filter(({ units }) => units.length > 0)));
+        for (const { units } of placed) for (const unit of units) expect(unit.box?.units).toContain(unit);
+        for (const { slack } of filledBoxes(boxes)) expect(slack).toBeGreaterThanOrEqual(0);
+        // Folders stand in the boxes of their shelf in the order of their numbers.
+        const numbers = new Map<string, number[]>();
+        for (const { units } of boxes) {
+          for (const { folder, shelf, given } of units) {
+            if (given !== undefined || folder.held === undefined) continue;
+            numbers.set(shelf, [...(numbers.get(shelf) ?? []), folder.held.first]);
+          }
+        }
+        for (const order of numbers.values()) expect(order).toEqual([...order].sort((a, b) => a - b));
+      }),
+      { numRuns: 150 },
+    );
+  });
+
+  test('the same list gives the same answer', () => {
+    fc.assert(
+      fc.property(fc.array(arbitraryRow(), { maxLength: 30 }), (rows) => {
+        const catalogue = { settings: someSettings({}), things: listed(rows) };
+        expect(settle(catalogue, false, TODAY).rows).toEqual(settle(catalogue, false, TODAY).rows);
+      }),
+      { numRuns: 40 },
+    );
+  });
+});
+
+describe('numbers that stay', () => {
+  const arbitraryEdits = () =>
+    fc.record({
+      removed: fc.array(fc.nat(59)),
+      changed: fc.array(fc.tuple(fc.nat(59), arbitraryRow())),
+      added: fc.array(arbitraryRow(), { maxLength: 20 }),
+      move: fc.boolean(),
+      again: arbitrarySettings(),
+    });
+
+  test('after settling, no edit of the list changes a settled number, folder or box', () => {
+    fc.assert(
+      fc.property(
+        fc.array(arbitraryRow(), { minLength: 1, maxLength: 40 }),
+        arbitrarySettings(),
+        fc.array(arbitraryEdits(), { minLength: 1, maxLength: 3 }),
+        (rows, settings, rounds) => {
+          let things = listed(rows);
+          const first = settle({ settings, things }, false, TODAY);
+          things = withGiven(things, first.given);
+          let settled = first.rows;
+          for (const { removed, changed, added, move, again } of rounds) {
+            const edits = new Map(changed);
+            const kept = things.flatMap((thing, index): Row[] => {
+              if (removed.includes(index)) return [];
+              const edit = edits.get(index);
+              return [
+                edit === undefined || thing.number === undefined ? thing : { ...edit, number: thing.number },
+              ];
+            });
+            things = listed([...kept, ...added]);
+            const next = settle({ settings: again, things, settled }, move, TODAY);
+            things = withGiven(things, next.given);
+            const now = new Map(live(next.rows).map((row) => [row.number, written(row)]));
+            const present = new Set(things.map(({ number }) => number));
+            expect(now.size).toBe(things.length);
+            for (const row of live(settled)) {
+              if (!present.has(row.number)) continue;
+              const old = next.rows.find(
+                ({ number, place }) => number === row.number && same(place, row.place),
+              );
+              if (!move) expect(now.get(row.number)).toEqual(written(row));
+              else
+                expect([undefined, `moved to ${now.get(row.number)?.place.join('/')}`]).toContain(old?.gone);
+            }
+            // Nothing is ever given twice, and every gap has its reason.
+            const places = next.rows.map(({ place }) => place.join('/'));
+            expect(new Set(places).size).toBe(places.length);
+            const known = new Set(places);
+            for (const { place } of settled) expect(known).toContain(place.join('/'));
+            const boxOfFolder = new Map<number, string | undefined>();
+            for (const { folder, box } of live(next.rows)) {
+              if (folder === undefined) continue;
+              if (boxOfFolder.has(folder)) expect(box).toBe(boxOfFolder.get(folder));
+              boxOfFolder.set(folder, box);
+            }
+            settled = next.rows;
+          }
+        },
+      ),
+      { numRuns: 200 },
+    );
+  });
+
+  test('what is added later forces nothing into a settled box', () => {
+    fc.assert(
+      fc.property(
+        fc.array(arbitraryRow(), { minLength: 1, maxLength: 40 }),
+        // What the list itself puts into a box is not refused: that is a finding.
+        fc.array(
+          arbitraryRow().map(({ box: _, ...row }) => row),
+          { maxLength: 40 },
+        ),
+        (rows, added) => {
+          const settings = someSettings({});
+          const things = listed(rows);
+          const first = settle({ settings, things }, false, TODAY);
+          const all = [
+            ...withGiven(things, first.given),
+            ...added.map((row, at) => ({ ...row, row: 1000 + at })),
+          ];
+          const { boxes } = arrangement({ settings, things: all, settled: first.rows }, TODAY);
+          for (const { slack } of filledBoxes(boxes)) expect(slack).toBeGreaterThanOrEqual(0);
+        },
+      ),
+      { numRuns: 100 },
+    );
+  });
+
+  const letter = (row: number, year: string, over: Partial<Thing> = {}) =>
+    someThing({ row, title: `Letter of ${year}`, kind: 'letter', date: dated(year), ...over });
+
+  test('a new thing takes the next number in its folder, or a new folder at the end of its group', () => {
+    const settings = someSettings({});
+    const first = settle(
+      { settings, things: [letter(2, '1901', { number: 'a' }), letter(3, '1903', { number: 'b' })] },
+      false,
+      TODAY,
+    );
+    const things = [
+      letter(2, '1901', { number: 'a' }),
+      letter(3, '1902', { number: 'c' }),
+      letter(4, '1901', { number: 'd' }),
+      letter(5, '1903', { number: 'b' }),
+    ];
+    const { rows } = settle({ settings, things, settled: first.rows }, false, TODAY);
+    expect(rows.map(({ number, place, folder }) => [number, place.join('/'), folder])).toEqual([
+      ['a', '1/1/1', 1],
+      ['d', '1/1/2', 1],
+      ['b', '1/2/1', 2],
+      ['c', '1/3/1', 3],
+    ]);
+  });
+
+  test('a removed thing leaves a gap that is explained, and comes back to it', () => {
+    const settings = someSettings({});
+    const both = [letter(2, '1901', { number: 'a' }), letter(3, '1901', { number: 'b' })];
+    const first = settle({ settings, things: both }, false, TODAY);
+    const without = settle({ settings, things: both.slice(1), settled: first.rows }, false, TODAY);
+    expect(without.rows.find(({ number }) => number === 'a')?.gone).toBe('removed');
+    const folder = without.aid.collection.children[0]?.children[0];
+    expect(folder?.generalNotes).toEqual([{ head: 'Numbers no longer used', text: 'QF/1/1/1 (removed)' }]);
+    const back = settle({ settings, things: both, settled: without.rows }, false, TODAY);
+    expect(back.rows).toEqual(first.rows);
+  });
+
+  test('what would be sorted elsewhere is proposed, and moved only on demand', () => {
+    const settings = someSettings({});
+    const before = [letter(2, '1901', { number: 'a' }), letter(3, '1903', { number: 'b' })];
+    const first = settle({ settings, things: before }, false, TODAY);
+    const things = [letter(2, '1903', { number: 'a' }), letter(3, '1903', { number: 'b' })];
+    const stayed = settle({ settings, things, settled: first.rows }, false, TODAY);
+    expect(stayed.moves.map(({ thing, to }) => [thing.number, to.filedUnder])).toEqual([['a', '1903']]);
+    const moved = settle({ settings, things, settled: first.rows }, true, TODAY);
+    expect(moved.rows.map(({ number, place, gone }) => [number, place.join('/'), gone])).toEqual([
+      ['a', '1/1/1', 'moved to 1/2/2'],
+      ['b', '1/2/1', undefined],
+      ['a', '1/2/2', undefined],
+    ]);
+  });
+});
+
+const same = (a: readonly number[], b: readonly number[]) => a.join('/') === b.join('/');

@@ -5,7 +5,9 @@ import { arrangeCommand } from './arrange.ts';
 import { beginCommand } from './begin.ts';
 import { checkCommand } from './check.ts';
 import { exportCommand } from './export.ts';
+import { labelsCommand } from './labels.ts';
 import { schemasCommand } from './schemas.ts';
+import { suppliesCommand } from './supplies.ts';
 import { validateCommand } from './validate.ts';
 
 // The command files load what they need only when they run, so that help comes at once.
@@ -27,6 +29,8 @@ for (const add of [
   beginCommand,
   arrangeCommand,
   checkCommand,
+  suppliesCommand,
+  labelsCommand,
   exportCommand,
   validateCommand,
   schemasCommand,

@@ -1,0 +1,48 @@
+import type { Component } from '../../catalogue/component.ts';
+import { firstYear, lastYear } from '../../dates/index.ts';
+
+export const titleOf = ({ title }: Component): string => title;
+
+/** The dates of a unit as its description has them. */
+export const datesOf = ({ dates }: Component): string => dates.map(({ expression }) => expression).join(', ');
+
+/** The years of several units taken together (DACS 2.4.7, inclusive dates); `undated` where no year is known of any. */
+export function yearsOf(units: readonly Component[]): string | undefined {
+  const dates = units.flatMap((unit) => unit.dates);
+  const known = dates.flatMap(({ edtf }) => (edtf === undefined ? [] : [edtf]));
+  const years = known
+    .flatMap((edtf) => [firstYear(edtf), lastYear(edtf)])
+    .filter((year) => year !== undefined);
+  // DACS 2.4.16: "undated", never "n.d." or "s.d."
+  if (years.length === 0) return dates.length === 0 ? undefined : 'undated';
+  const [first, last] = [years.reduce((a, b) => Math.min(a, b)), years.reduce((a, b) => Math.max(a, b))];
+  return first === last ? String(first) : `${first}-${last}`;
+}
+
+/** The first and the last reference code of units in their order. */
+export function codesOf(units: readonly Component[]): string | undefined {
+  const codes = units.flatMap(({ referenceCode }) => (referenceCode === undefined ? [] : [referenceCode]));
+  const [first, last] = [codes.at(0), codes.at(-1)];
+  return first === undefined || last === undefined || first === last ? first : `${first} to ${last}`;
+}
+
+/** Numbers of folders, neighbours drawn together: `3-7, 9`. Numbers with letters in them are named one by one. */
+export function numbersInWords(numbers: readonly string[]): string | undefined {
+  const plain = new Set<number>();
+  const others = new Set<string>();
+  for (const number of numbers) {
+    if (/^[1-9]\d{0,8}$/.test(number)) plain.add(Number(number));
+    else others.add(number);
+  }
+  const runs: { first: number; last: number }[] = [];
+  for (const number of [...plain].sort((one, other) => one - other)) {
+    const run = runs.at(-1);
+    if (run !== undefined && run.last === number - 1) run.last = number;
+    else runs.push({ first: number, last: number });
+  }
+  const words = [
+    ...runs.map(({ first, last }) => (first === last ? `${first}` : `${first}-${last}`)),
+    ...others,
+  ];
+  return words.length === 0 ? undefined : words.join(', ');
+}

@@ -1,0 +1,215 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { arrange } from '../../src/arrange/index.ts';
+import { component } from '../../src/catalogue/component.ts';
+import { labelsOf } from '../../src/export/labels/labels-of.ts';
+import { dated, someSettings, someThing } from '../support/catalogue.ts';
+
+let ids = 0;
+type Draft = { title: string; code?: string; dates?: string[]; containers?: unknown[]; children?: unknown[] };
+
+/** A unit of description with what matters for labels. */
+function unit(level: string, { title, code, dates = [], containers = [], children = [] }: Draft) {
+  return {
+    id: `u${++ids}`,
+    level,
+    title,
+    ...(code !== undefined && { referenceCode: code }),
+    dates: dates.map((edtf) => ({ expression: edtf, edtf })),
+    containers,
+    children,
+  };
+}
+
+const collection = (...children: unknown[]) => ({
+  collection: component.parse(unit('collection', { title: 'Quill Family Papers', children })),
+});
+
+let boxes = 0;
+/** Containers as the arrangement writes them: the box with an id, the folder within it. */
+function inBox(box: string, folder: string, type = 'box') {
+  const id = `b${++boxes}`;
+  return [
+    { id, type, number: box },
+    { type: 'folder', number: folder, parent: id },
+  ];
+}
+
+const letters = unit('series', {
+  title: 'Correspondence',
+  children: [
+    unit('file', { title: 'Postcards', code: 'QF/1/1', dates: ['1911'], containers: inBox('1', '1') }),
+    unit('subseries', {
+      title: 'From Ternesund',
+      children: [
+        unit('file', {
+          title: 'Letters',
+          code: 'QF/1/2/1',
+          dates: ['1923/1939'],
+          containers: inBox('1', '2'),
+        }),
+        unit('file', { title: 'Receipts', code: 'QF/1/2/2', containers: inBox('2', '3-5') }),
+      ],
+    }),
+    unit('file', { title: 'Cards', code: 'QF/1/3', dates: ['1940'], containers: inBox('1', '10') }),
+  ],
+});
+const maps = unit('series', {
+  title: 'Maps and plans',
+  children: [
+    unit('file', {
+      title: 'Maps',
+      code: 'QF/2/1',
+      containers: [{ type: 'folder', number: '11' }],
+      children: [
+        unit('item', {
+          title: 'The river bend',
+          code: 'QF/2/1/1',
+          dates: ['1891'],
+          containers: [{ type: 'flat box', number: '1' }],
+        }),
+      ],
+    }),
+  ],
+});
+
+describe('labels of a finding aid', () => {
+  const labels = labelsOf(collection(letters, maps));
+  const byKey = (key: string) => labels.find((label) => label.key === key);
+
+  test('one for every folder, then one for every box, by their numbers', () => {
+    expect(labels.map(({ key }) => key)).toEqual([
+      'box 1, folder 1',
+      'box 1, folder 2',
+      'box 2, folder 3',
+      'box 2, folder 4',
+      'box 2, folder 5',
+      // 10 after 5: numbers, not letters.
+      'box 1, folder 10',
+      'folder 11',
+      'box 1',
+      'flat box 1',
+      'box 2',
+    ]);
+  });
+
+  test('a folder says where it belongs', () => {
+    expect(byKey('box 1, folder 2')).toEqual({
+      key: 'box 1, folder 2',
+      of: 'folder',
+      type: 'Folder',
+      number: '2',
+      box: { type: 'Box', number: '1' },
+      collection: 'Quill Family Papers',
+      series: ['Correspondence', 'From Ternesund'],
+      title: 'Letters',
+      dates: '1923/1939',
+      codes: 'QF/1/2/1',
+    });
+  });
+
+  test('what is spread over several folders has a label for each of them', () => {
+    const parts = labels.filter(({ title }) => title === 'Receipts');
+    expect(parts.map(({ number, part }) => [number, part])).toEqual([
+      ['3', '1 of 3'],
+      ['4', '2 of 3'],
+      ['5', '3 of 3'],
+    ]);
+    expect(byKey('box 2')).toMatchObject({ folders: '3-5', codes: 'QF/1/2/2' });
+  });
+
+  test('a box says what it holds, from the first to the last', () => {
+    expect(byKey('box 1')).toEqual({
+      key: 'box 1',
+      of: 'box',
+      type: 'Box',
+      number: '1',
+      collection: 'Quill Family Papers',
+      // Two paths meet in it, both of them in the same series.
+      series: ['Correspondence'],
+      dates: '1911-1940',
+      codes: 'QF/1/1 to QF/1/3',
+      // 10 stands apart: "1-10" would claim folders that are elsewhere.
+      folders: '1-2, 10',
+    });
+  });
+
+  test('things that lie in a box without a folder are named on it', () => {
+    expect(byKey('flat box 1')).toMatchObject({
+      type: 'Flat box',
+      title: 'The river bend',
+      dates: '1891',
+      codes: 'QF/2/1/1',
+      // The folder that it lies apart from is no series.
+      series: ['Maps and plans'],
+    });
+  });
+
+  test('what is spread over several boxes says so on each of them', () => {
+    const books = unit('item', {
+      title: 'Account books',
+      code: 'QF/5/5/1',
+      containers: ['7', '8'].map((number) => ({ type: 'box', number })),
+    });
+    const made = labelsOf(collection(books));
+    expect(made.map(({ key, title, part }) => [key, title, part])).toEqual([
+      ['box 7', 'Account books', '1 of 2'],
+      ['box 8', 'Account books', '2 of 2'],
+    ]);
+  });
+
+  test('years on a box, and none where none is known', () => {
+    const box = (dates: string[]) => {
+      const file = unit('file', { title: 'T', dates, containers: inBox('1', '1') });
+      return labelsOf(collection(file)).find(({ of }) => of === 'box')?.dates;
+    };
+    expect(box(['191X', '1905-05-14'])).toBe('1905-1919');
+    expect(box(['1911'])).toBe('1911');
+    expect(box([])).toBeUndefined();
+    // DACS 2.4.16.
+    const undated = {
+      ...unit('file', { title: 'T', containers: inBox('1', '1') }),
+      dates: [{ expression: 'undated' }],
+    };
+    expect(labelsOf(collection(undated)).at(-1)?.dates).toBe('undated');
+  });
+
+  test('of an arranged list', () => {
+    const things = [
+      someThing({ row: 2, kind: 'letter', box: '2', date: dated('1911') }),
+      someThing({ row: 3, kind: 'letter', box: '2', date: dated('1912') }),
+      someThing({ row: 4, kind: 'receipt', date: dated('1913') }),
+    ];
+    const labels = labelsOf(arrange({ settings: someSettings(), things }, '2026-05-14'));
+    const folders = labels.filter(({ of }) => of === 'folder');
+    expect(folders).toHaveLength(3);
+    expect(new Set(folders.map(({ number }) => number)).size).toBe(3);
+    expect(labels.some(({ of, number }) => of === 'box' && number === '2')).toBe(true);
+  });
+
+  test('no folder is lost and none has two labels, whatever the numbers', () => {
+    const number = fc.oneof(
+      fc.integer({ min: 1, max: 40 }).map(String),
+      fc.constantFrom('7a', 'OV 1', '3–5', '5-3'),
+    );
+    const files = fc.array(fc.record({ box: fc.constantFrom('1', '2', 'trunk'), folder: number }), {
+      maxLength: 30,
+    });
+    fc.assert(
+      fc.property(files, (drafts) => {
+        const units = drafts.map(({ box, folder }, index) =>
+          unit('file', { title: `File ${index}`, containers: inBox(box, folder) }),
+        );
+        const made = labelsOf(collection(...units));
+        const wanted = new Set(
+          // A dash of either kind between two numbers that rise is a range.
+          drafts.flatMap(({ box, folder }) =>
+            (folder === '3–5' ? ['3', '4', '5'] : [folder]).map((one) => `box ${box}, folder ${one}`),
+          ),
+        );
+        for (const { box } of drafts) wanted.add(`box ${box}`);
+        expect(made.map(({ key }) => key).sort()).toEqual([...wanted].sort());
+      }),
+    );
+  });
+});

@@ -37,7 +37,7 @@ export function writeCatalogue(folder, rows) {
   const pick = (list) => list[Math.floor(random() * list.length)];
   const words = (n) => Array.from({ length: n }, () => pick(WORDS)).join(' ');
   const lines = [
-    'title,date,kind,people,place,occasion,description,quantity,size,condition,note,language,creator,box',
+    'title,date,kind,people,place,occasion,description,quantity,size,condition,note,language,creator',
   ];
   for (let row = 0; row < rows; row++) {
     const year = 1880 + Math.floor(random() * 120);
@@ -65,7 +65,6 @@ export function writeCatalogue(folder, rows) {
       random() < 0.3 ? words(5) : '',
       pick(['English', 'Norwegian']),
       `${pick(NAMES)} Quill`,
-      String(1 + Math.floor(row / 400)),
     ];
     lines.push(cells.join(','));
   }

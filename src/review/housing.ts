@@ -1,42 +1,13 @@
 import type { Arrangement } from '../arrange/index.ts';
 import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { Finding } from '../catalogue/finding.ts';
-import { foldersOf } from '../housing/placed.ts';
 import { filledBoxes } from '../housing/shelve.ts';
 
 const PRACTICE = 'common practice';
 
 /** Boxes that are slack or tight, what fits into none, and settled numbers that no longer agree with the list. */
-export function reviewHousing(
-  { things, settled }: Catalogue,
-  { boxes, moves, groups }: Arrangement,
-): Finding[] {
-  const filled = filledBoxes(boxes).map((box): Finding | undefined => {
-    const place = { component: `box ${box.number}` };
-    if (box.slack < 0) {
-      return {
-        rule: 'housing.tight',
-        weight: 'should',
-        place,
-        found: `What lies in this box is ${Math.ceil(-box.slack)} mm thicker than the box is deep.`,
-        advice: 'Do not force it: take the last folders out and let them begin a box of their own.',
-        source: PRACTICE,
-      };
-    }
-    if (box.advice === undefined) return undefined;
-    const full = Math.round(((box.box.deep - box.slack) / box.box.deep) * 100);
-    return {
-      rule: 'housing.slack',
-      weight: 'consider',
-      place,
-      found: `This box is ${full} % full, and what stands in it would ${box.advice === 'spacer' ? 'slump' : 'fall over'}.`,
-      advice:
-        box.advice === 'spacer'
-          ? 'Fill the rest with a spacer of acid-free board, or take a narrower box.'
-          : 'Lay it flat, or take a smaller box.',
-      source: PRACTICE,
-    };
-  });
+export function reviewHousing({ things, settled }: Catalogue, { boxes, moves }: Arrangement): Finding[] {
+  const filled = filledBoxes(boxes);
   const packages = boxes.flatMap(({ type, number, units }): Finding[] =>
     type === 'box'
       ? []
@@ -80,7 +51,8 @@ export function reviewHousing(
       },
     ];
   });
-  const gone = foldersOf(groups).flatMap(({ gaps }) => gaps.filter(({ why }) => why === 'removed')).length;
+  const present = new Set(things.map(({ number }) => number));
+  const gone = settled.filter((row) => row.gone === undefined && !present.has(row.number)).length;
   const gaps: Finding[] =
     gone === 0
       ? []
@@ -91,17 +63,55 @@ export function reviewHousing(
             place: { file: 'numbers.csv' },
             found: `${gone === 1 ? 'One settled number belongs' : `${gone} settled numbers belong`} to nothing in the list any more.`,
             advice:
-              'If that was meant, nothing is to do: the gap is explained in numbers.csv. If not, put the row back under its number.',
+              'If that was meant, settle once more, and the gap is explained in numbers.csv. If not, put the row back under its number.',
           },
         ];
-  return [
-    ...packages,
-    ...filled.filter((one) => one !== undefined),
-    ...contradictions,
-    ...gaps,
-    ...elsewhere,
-  ];
+  return [...packages, ...tight(filled), ...slack(filled), ...contradictions, ...gaps, ...elsewhere];
 }
+
+type Boxes = ReturnType<typeof filledBoxes>;
+
+const tight = (filled: Boxes): Finding[] =>
+  filled
+    .filter((box) => box.slack < 0)
+    .map((box) => ({
+      rule: 'housing.tight',
+      weight: 'should',
+      place: { component: `box ${box.number}` },
+      found: `What lies in this box is ${Math.ceil(-box.slack)} mm thicker than the box is deep.`,
+      advice: 'Do not force it: take the last folders out and let them begin a box of their own.',
+      source: PRACTICE,
+    }));
+
+/** What to do about boxes that are neither full nor meant to be. */
+const SLACK = {
+  spacer: {
+    found: 'not full, so that what stands in it would slump',
+    advice: 'Fill the rest with a spacer of acid-free board, or take a narrower box.',
+  },
+  'lay flat': {
+    found: 'so empty that what stands in it would fall over',
+    advice: 'Lay it flat, or take a smaller box.',
+  },
+} as const;
+
+const slack = (filled: Boxes): Finding[] =>
+  Object.entries(SLACK).flatMap(([kind, { found, advice }]): Finding[] => {
+    const numbers = filled.filter((box) => box.advice === kind).map(({ number }) => number);
+    if (numbers.length === 0) return [];
+    const which = `${numbers.length === 1 ? 'Box' : 'Each of the boxes'} ${numbers.join(', ')} is`;
+    const place = numbers.length === 1 ? { component: `box ${numbers[0]}` } : {};
+    return [
+      {
+        rule: 'housing.slack',
+        weight: 'consider',
+        place,
+        found: `${which} ${found}.`,
+        advice,
+        source: PRACTICE,
+      },
+    ];
+  });
 
 function say({ groups, filedUnder }: { groups: readonly string[]; filedUnder?: string | undefined }): string {
   return [...groups, ...(filedUnder === undefined ? [] : [filedUnder])].join(' > ');

@@ -70,7 +70,7 @@ test('what matters most comes first, what was noticed while reading included', (
 
 describe('words of the list', () => {
   test('a kind that is not known is named once, with what may be meant', () => {
-    const list = [2, 3, 4].map((row) => someThing({ row, kind: 'leter' }));
+    const list = [2, 3, 4].map((row) => someThing({ row, kind: 'leter', box: '1' }));
     expect(reviewOf(FULL, list)).toMatchObject([
       {
         rule: 'words.unknown-kind',

@@ -164,6 +164,21 @@ repository:
 ##   What reference codes begin with there, if not with your own prefix.
 #   prefix: OC-17
 
+## How to read the list, where it is not understood by itself. kinfonds begin --preview shows what is understood.
+# list:
+##   The file that is the list, where there are several: list.xlsx, list.ods, list.csv or list.tsv.
+#   file: list.csv
+##   The encoding of list.csv, if letters such as é come out wrong: utf-8, utf-16le, utf-16be, windows-1252, mac-roman.
+#   encoding: utf-8
+##   Which sheets of a workbook to read; all that hold things, if nothing is said. Each is then a series.
+#   sheets: [Letters, Photographs]
+##   The row in which the headings stand.
+#   headings: 1
+##   What a heading of yours means: the name of a column, or kept, for what is to go into the notes as it is.
+#   columns:
+#     On the back: description
+#     Shelf: kept
+
 ## How to sort. Try kinfonds arrange --compare before you move anything.
 # sort:
 ##   The groups, broadest first: kind, person, place, occasion, decade, year, language, series.
@@ -190,6 +205,19 @@ repository:
 ##   How thick the content of a folder may be, in millimetres, and in what extent is stated: feet, metres, both.
 #   thickness: 19
 #   measure: both
+
+## Words of your own for kinfonds check, with what they point to: a danger (mould, medicines …), private matter (health,
+## bank …), a title that says nothing (vague), or something to be done before boxing (unfold, unpin …).
+# check:
+#   words:
+#     - words: [cable grease]
+#       mean: chemicals
+##   Answers to findings, by the rule that the report names: they are then quiet, and the reason is kept. "of" is the
+##   number or the title of a thing, or a reference code; without it, everything the rule says is answered.
+#   answers:
+#     - rule: danger.ammunition
+#       of: Shell case made into a vase
+#       because: The county police looked at it in 2024; it is empty.
 
 ## What to say of single groups, under the titles that kinfonds arrange shows. Each part may be left out.
 # groups:

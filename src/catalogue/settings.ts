@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { agentType } from './agent.ts';
+import { checkSettings } from './check-settings.ts';
 import { countryCode, isil, level, repository } from './component.ts';
 import { dayOrInstant } from './day-or-instant.ts';
 import { LANGUAGE_CODES } from './finding-aid.ts';
@@ -157,6 +158,7 @@ export const settings = z.strictObject({
   people: z.array(personSettings).default([]),
   sort: sortSettings.prefault({}),
   housing: housingSettings.prefault({}),
+  check: checkSettings.prefault({}),
   recipient: recipientSettings.optional(),
   groups: z
     .record(line, groupSettings)

@@ -50,7 +50,7 @@ export function exportCommand(program: Command): void {
       printExported(result.written, out);
       const { review } = await import('../review/index.ts');
       const { countFindings } = await import('./findings.ts');
-      const findings = review(catalogue, arranged);
+      const { findings } = review(catalogue, arranged);
       if (findings.length > 0) {
         process.stderr.write(
           `There is more to say of it (${countFindings(findings)}): kinfonds check ${folder}\n`,

@@ -19,7 +19,7 @@ const MOST = 20;
 export function printFindings(findings: readonly Finding[], stream: NodeJS.WriteStream): void {
   for (const alike of byRule(findings)) {
     const shown = alike.slice(0, MOST);
-    shown.forEach(({ weight, place, found, advice, source }, index) => {
+    shown.forEach(({ rule, weight, place, found, advice, source }, index) => {
       const where = sayPlace(place);
       stream.write(
         `${coloured(weight, COLOUR[weight], stream)}  ${printable(`${where === '' ? '' : `${where}: `}${found}`)}\n`,
@@ -28,8 +28,10 @@ export function printFindings(findings: readonly Finding[], stream: NodeJS.Write
       if (last && alike.length > MOST)
         stream.write(`        … and ${alike.length - MOST} more like this; --json shows all.\n`);
       if (advice !== undefined && (last || shown[index + 1]?.advice !== advice)) {
-        stream.write(`        ${advice}${source === undefined ? '' : ` (${source})`}\n`);
+        stream.write(`        ${printable(advice)}${source === undefined ? '' : ` (${source})`}\n`);
       }
+      // By this name collection.yaml answers it.
+      if (last && weight !== 'must') stream.write(`        rule: ${rule}\n`);
     });
   }
 }

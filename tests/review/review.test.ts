@@ -5,6 +5,7 @@ import { dated, reviewOf, someThing } from '../support/catalogue.ts';
 /** Everything that DACS requires at the top of a multilevel description and a list cannot tell. */
 const FULL = {
   creators: ['Quill family'],
+  dates: '1889-1957',
   repository: { name: 'Quill family', address: ['Ellersby'] },
   scope: 'Letters and photographs of the ferry.',
   access: 'Open.',
@@ -13,7 +14,9 @@ const FULL = {
   history: 'They kept the ferry.',
   author: 'Nora',
   custody: 'Ada kept it.',
+  acquisition: 'Handed down in the family.',
   use: 'Ask first.',
+  subjects: ['Ferries'],
 };
 
 // In a box of the list's own, on which nothing is to be said.
@@ -28,6 +31,7 @@ describe('what the standards require at the top (DACS, chapter 1)', () => {
   test.each([
     // The element of DACS, the setting that holds it, what its absence is called.
     ['2.2', 'repository', 'description.repository-place'],
+    ['2.4', 'dates', 'description.dates'],
     ['2.6', 'creators', 'description.creator'],
     ['3.1', 'scope', 'description.scope'],
     ['4.1', 'access', 'description.access'],

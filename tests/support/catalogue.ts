@@ -42,7 +42,7 @@ export function reviewOf(
   before: readonly Finding[] = [],
 ): Finding[] {
   const catalogue = someCatalogue(over, things, before);
-  return review(catalogue, arrangement(catalogue, '2026-01-01'));
+  return review(catalogue, arrangement(catalogue, '2026-01-01'), undefined, '2026-01-01').findings;
 }
 
 /** A catalogue as loaded from a folder in which nothing is settled. */

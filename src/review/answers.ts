@@ -1,0 +1,69 @@
+import type { CheckSettings } from '../catalogue/check-settings.ts';
+import type { Finding } from '../catalogue/finding.ts';
+import { fold } from '../catalogue/fold.ts';
+import type { Thing } from '../catalogue/thing.ts';
+
+/** Rules on how things stand to each other: without one of them the finding would be another. */
+const IS_OF_SEVERAL = /^(?:runs|doubles)\./;
+
+type Answer = CheckSettings['answers'][number];
+
+/** A finding that `collection.yaml` answers, with the reason. */
+export interface Answered {
+  finding: Finding;
+  because: string;
+}
+
+/**
+ * Parts findings into those that stand and those that are answered. An answer about one thing takes it out of what the
+ * rule is held against, so that of a finding about several things the rest still stands.
+ * @param without the findings as they would be without some things of the list
+ */
+export function answerFindings(
+  findings: readonly Finding[],
+  answers: readonly Answer[],
+  things: readonly Thing[],
+  without: (things: ReadonlySet<Thing>) => readonly Finding[],
+): { findings: Finding[]; answered: Answered[] } {
+  let standing = [...findings];
+  const answered: Answered[] = [];
+  for (const rule of new Set(answers.map((answer) => answer.rule))) {
+    const its = answers.filter((answer) => answer.rule === rule);
+    const before = standing.filter((finding) => finding.rule === rule);
+    const after = unanswered(before, its, things, (about) =>
+      IS_OF_SEVERAL.test(rule)
+        ? before.filter(({ place }) => ![...about].some(({ row }) => row === place.row))
+        : without(about).filter((finding) => finding.rule === rule),
+    );
+    const left = new Set(after.map(({ found }) => found));
+    const gone = before.filter(({ found }) => !left.has(found));
+    const because = its.map((answer) => answer.because.trim()).join(' ');
+    answered.push(...gone.map((finding) => ({ finding, because })));
+    standing = [...standing.filter((finding) => finding.rule !== rule), ...after];
+    if (gone.length === 0) standing.push(...its.map(unusedAnswer));
+  }
+  return { findings: standing, answered };
+}
+
+function unanswered(
+  findings: readonly Finding[],
+  answers: readonly Answer[],
+  things: readonly Thing[],
+  without: (things: ReadonlySet<Thing>) => readonly Finding[],
+): readonly Finding[] {
+  const names = new Set(answers.map(({ of }) => of));
+  if (names.has(undefined)) return [];
+  const folded = new Set(answers.map(({ of }) => fold(of ?? '')));
+  const about = things.filter(({ number, title }) => names.has(number ?? '') || folded.has(fold(title)));
+  const rest = about.length === 0 ? findings : without(new Set(about));
+  return rest.filter(({ place }) => place.component === undefined || !names.has(place.component));
+}
+
+const unusedAnswer = ({ rule, of }: Answer): Finding => ({
+  rule: 'check.unused-answer',
+  weight: 'consider',
+  place: { file: 'collection.yaml' },
+  found: `There is an answer to ${rule}${of === undefined ? '' : ` of “${of}”`}, but no such finding.`,
+  advice:
+    'If it has been mended, take the answer out; else compare the names with those that the report prints.',
+});

@@ -1,0 +1,230 @@
+/** One kind of danger or decay: what is said of it, what to do, and on what that rests. */
+export interface Hazard {
+  name: HazardName;
+  /** How a finding begins: "Mould or damp". */
+  says: string;
+  /** Why it matters, a sentence. */
+  because: string;
+  advice: string;
+  source: string;
+  /** Whether each thing is a finding of its own, since somebody must decide on it alone. */
+  alone?: true;
+}
+
+export type HazardName =
+  | 'ammunition'
+  | 'weapons'
+  | 'nitrate-film'
+  | 'nitrate-negatives'
+  | 'medicines'
+  | 'chemicals'
+  | 'radium'
+  | 'mercury'
+  | 'asbestos'
+  | 'batteries'
+  | 'taxidermy'
+  | 'lead'
+  | 'celluloid'
+  | 'mould'
+  | 'pests'
+  | 'vinegar'
+  | 'acetate-film'
+  | 'glass'
+  | 'brittle'
+  | 'stuck'
+  | 'rolled'
+  | 'adhesive'
+  | 'fasteners';
+
+const P = 'common practice';
+const M = 'from memory';
+
+/** The hazards, the most urgent first; findings stand in this order. */
+export const HAZARDS: readonly Hazard[] = [
+  {
+    name: 'ammunition',
+    says: 'Ammunition or something like it',
+    because: 'Even a souvenir that everybody takes for empty may not be.',
+    advice:
+      'Do not move, open, clean or box it. Call the police or the local authority on their ordinary line and let somebody who knows look at it.',
+    source: P,
+    alone: true,
+  },
+  {
+    name: 'weapons',
+    says: 'A weapon',
+    because: 'It may be loaded, and the law on keeping and giving away weapons differs from place to place.',
+    advice:
+      'Do not handle or box it. Ask the police or the local authority; most archives do not take weapons.',
+    source: P,
+    alone: true,
+  },
+  {
+    name: 'nitrate-film',
+    says: 'Film that is, or by its date may be, cellulose nitrate',
+    because:
+      'It was made into the early 1950s, burns fiercely, and may catch fire by itself when it decays or gets warm.',
+    advice:
+      'Do not open, run, box or post it. Keep it cool, away from the house, from heat and flames, and ask the fire office or a film archive who is licensed to take it. Film 16 mm or 8 mm wide is safety film: note the width under "size".',
+    source: 'NFPA 40; from memory for the years and the widths',
+  },
+  {
+    name: 'nitrate-negatives',
+    says: 'Negatives that by their date may be cellulose nitrate',
+    because:
+      'Film negatives were made of it into the early 1950s; it burns fiercely and spoils what lies beside it.',
+    advice:
+      'Look for “safety” on the edge. Keep those without it apart from everything else, cool, in paper and never in a tight tin, and ask a conservator or the receiving archive. Do not test by burning.',
+    source: 'NFPA 40; from memory for the years',
+  },
+  {
+    name: 'medicines',
+    says: 'Medicines, or what they were given with',
+    because: 'Old medicines can be poison, and some are against the law to keep.',
+    advice:
+      'Do not open or box them. Take them to a pharmacist, or ask one; photograph the label for the family.',
+    source: P,
+    alone: true,
+  },
+  {
+    name: 'chemicals',
+    says: 'Chemicals',
+    because: 'They leak, burn or poison, and age makes some of them worse.',
+    advice: 'Do not open, pour out or box them. Ask the local authority where to take them.',
+    source: P,
+    alone: true,
+  },
+  {
+    name: 'radium',
+    says: 'Something that glows, perhaps with radium',
+    because: 'Its paint stays radioactive for many hundred years, whether it still glows or not.',
+    advice:
+      'Do not open, scrape or wear it. Wrap it, keep it away from where people sit or sleep, and ask the local authority or the receiving archive.',
+    source: M,
+    alone: true,
+  },
+  {
+    name: 'mercury',
+    says: 'Something that may hold mercury',
+    because: 'Its vapour is poisonous, and a tube that breaks cannot be swept up.',
+    advice: 'Keep it upright and whole, do not box it, and ask a pharmacist or the local authority.',
+    source: P,
+    alone: true,
+  },
+  {
+    name: 'asbestos',
+    says: 'Something that may hold asbestos',
+    because: 'Its fibres harm the lungs when it is handled, brushed or torn.',
+    advice: 'Do not handle or shake it. Put it into a bag, close it, and ask the local authority.',
+    source: M,
+    alone: true,
+  },
+  {
+    name: 'batteries',
+    says: 'Batteries, or things that may have one in them',
+    because: 'Batteries leak, and spoil what they lie with.',
+    advice:
+      'Take out what comes out easily, with gloves if it has leaked, and hand it in where batteries are collected; ask the local authority about any that is swollen.',
+    source: P,
+  },
+  {
+    name: 'taxidermy',
+    says: 'Stuffed or mounted animals',
+    because: 'Old ones were often treated with arsenic or other poison, and they draw insects.',
+    advice: 'Touch them only with gloves, do not brush them, and ask a conservator.',
+    source: M,
+  },
+  {
+    name: 'lead',
+    says: 'Things that may hold lead',
+    because: 'Old paint and cast toys often do; it is poisonous, above all for children.',
+    advice:
+      'Keep them from children, wash your hands after handling, do not sand or scrape, and ask a conservator.',
+    source: M,
+  },
+  {
+    name: 'celluloid',
+    says: 'Things of celluloid',
+    because:
+      'It is cellulose nitrate, as old film is: it burns fast, and in decay spoils what lies beside it.',
+    advice: 'Keep it cool, aired and apart from papers and metal, and ask a conservator.',
+    source: M,
+  },
+  {
+    name: 'mould',
+    says: 'Mould or damp',
+    because: 'Live or dry, mould harms the lungs, and it spreads.',
+    advice:
+      'Keep it apart in paper, not in plastic, somewhere cool and dry; wear a mask, do not brush or wipe it indoors, and ask a conservator. Tell the receiving archive before it gets there.',
+    source: P,
+  },
+  {
+    name: 'pests',
+    says: 'Insects, mice or their traces',
+    because: 'What is still alive moves on to the rest of the collection, and to other collections.',
+    advice:
+      'Put it into a closed bag apart from the rest, look again after two weeks, use no spray, and ask a conservator or the receiving archive.',
+    source: P,
+  },
+  {
+    name: 'vinegar',
+    says: 'Film or tape that smells of vinegar or buckles',
+    because: 'Acetate that decays gives off acid, which spoils what lies beside it.',
+    advice: 'Keep it apart, cool and aired, and ask a conservator or a film archive soon about copying it.',
+    source: P,
+  },
+  {
+    name: 'acetate-film',
+    says: 'Film that by its date is likely to be acetate',
+    because: 'It decays slowly, and smells of vinegar when it does.',
+    advice:
+      'Smell it once a year, keep it cool and dry, and if it has begun to smell take it out of the box and ask a film archive or a conservator.',
+    source: 'common practice; from memory for the years',
+  },
+  {
+    name: 'glass',
+    says: 'Glass',
+    because: 'It is heavy and breaks, and the picture lies on its surface.',
+    advice:
+      'Stand plates on their long edge with something stiff between them, never stack them, mark the box “glass”, and put broken pieces flat between boards without joining them; ask a conservator about pictures that lift off.',
+    source: P,
+  },
+  {
+    name: 'brittle',
+    says: 'Brittle or crumbling',
+    because: 'Every handling takes a piece off.',
+    advice:
+      'Do not unfold or flatten it; lay it in a folder of its own on something stiff, and ask a conservator.',
+    source: P,
+  },
+  {
+    name: 'stuck',
+    says: 'Stuck, sealed or shut',
+    because: 'What is forced tears.',
+    advice: 'Do not force it open or apart; box it as it is, and ask a conservator.',
+    source: P,
+  },
+  {
+    name: 'rolled',
+    says: 'Rolled',
+    because: 'What has been rolled for years cracks when it is flattened dry.',
+    advice:
+      'Do not force it flat. Keep it rolled round a tube and wrapped, or ask a conservator to flatten it.',
+    source: P,
+  },
+  {
+    name: 'adhesive',
+    says: 'Tape, glue, sticky pages or lamination',
+    because: 'Adhesive stains and hardens, and pulling it off takes the surface with it.',
+    advice: 'Leave it as it is; photograph the pages, put thin paper between them, and ask a conservator.',
+    source: P,
+  },
+  {
+    name: 'fasteners',
+    says: 'Rust, clips, staples, pins or rubber bands',
+    because: 'Rust stains and eats through paper and cloth, and rusty points hurt.',
+    advice:
+      'Slide off what comes off easily, with a bit of card beneath to save the paper; leave what resists, and ask a conservator.',
+    source: P,
+  },
+];

@@ -1,0 +1,53 @@
+/** What can be done at the table before a thing goes into its folder, in the order in which it is done. */
+export const TASKS = {
+  isolate: 'Do not open it here: bag it, keep it apart, and ask a conservator.',
+  leave: 'Do not force it: leave it as it is, and ask a conservator before it is opened or unrolled.',
+  unpin: 'Take out clips, pins, staples and rubber bands; lift the wire with a thin spatula, never pull.',
+  tape: 'Leave tape that sticks, and ask a conservator; lay a sheet of acid-free paper over it.',
+  unfold: 'Unfold it, and let it lie flat; where the fold is brittle, stop.',
+  flatten: 'Let it lie under a light weight between clean paper for some days.',
+  dust: 'Brush off loose dust with a soft dry brush, outward, away from the face.',
+  support: 'Put loose parts together into a folder or wrapper of their own, and tie it with cotton tape.',
+  mark: 'Wrap sharp or broken parts in paper, and write on the wrapper what is in it.',
+} as const;
+
+export type Task = keyof typeof TASKS;
+
+/** Words of the condition column that ask for handling. */
+export interface HandlingWord {
+  task: Task;
+  /** Whole words in lower case; a blank stands for a hyphen too. */
+  words: readonly string[];
+  source: string;
+}
+
+const P = 'common practice';
+const row = (task: Task, words: string): HandlingWord => ({ task, words: words.split(', '), source: P });
+
+/** Extend them a row at a time; of several that begin at one place the longest counts. */
+export const HANDLING_WORDS: readonly HandlingWord[] = [
+  row(
+    'isolate',
+    'mould, mold, mouldy, moldy, mildew, damp, wet, smells of vinegar, vinegar smell, live insects',
+  ),
+  row(
+    'leave',
+    'stuck, stuck together, stuck in, stuck down, pasted, glued, will not open, will not come off, nailed, sealed, rolled, rolled tight, rolled up, varnish, flaking, lifting, crumbling, laminated, in a block, brittle',
+  ),
+  row(
+    'unpin',
+    'paper clip, paper clips, paperclip, paperclips, clip, clips, bulldog clip, bulldog clips, staple, staples, stapled, pin, pins, pinned, treasury tag, treasury tags, rubber band, rubber bands, elastic band, elastic bands, spike, on a spike, string, tied with string',
+  ),
+  row('tape', 'tape, sticky tape, adhesive tape, taped, taped up, mended with tape, gummed paper'),
+  row(
+    'unfold',
+    'folded, folded up, folded small, folded in two, folded in four, folded in six, folded in eight, fold, folds, dog eared, dog ears, turned corner, turned corners',
+  ),
+  row('flatten', 'creased, creases, crumpled, curled, curling, cockled, wavy, warped, buckled'),
+  row('dust', 'dusty, dust, dirty, grimy, soot, sooty, cobwebs, crumbs'),
+  row(
+    'support',
+    'loose, loose pages, loose leaves, boards off, board off, cover off, spine gone, spine off, coming apart, falling apart, in pieces, in two pieces, in three pieces, in four pieces, torn across, detached, split, splitting',
+  ),
+  row('mark', 'broken, cracked, shattered, sharp, splinters'),
+];

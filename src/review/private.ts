@@ -1,0 +1,91 @@
+import type { Catalogue } from '../catalogue/catalogue.ts';
+import type { Finding } from '../catalogue/finding.ts';
+import type { FindingAid } from '../catalogue/finding-aid.ts';
+import { localDay } from '../catalogue/local-day.ts';
+import { livesOf } from './living.ts';
+import { reviewLiving } from './living-unnoted.ts';
+import { coverFrom } from './private-cover.ts';
+import { MATTERS } from './private-matters.ts';
+import { reviewNumbers } from './private-numbers-found.ts';
+import { type PrivateRow, privateRows } from './private-rows.ts';
+import { PRIVATE_WORDS, type PrivateWord } from './private-words.ts';
+import { type SaidRow, sayThings } from './said-together.ts';
+
+/**
+ * What is private as long as somebody may be living, and is not held back; and numbers by which people can be got at.
+ * @param today YYYY-MM-DD
+ */
+export function reviewPrivate(
+  catalogue: Catalogue,
+  aid: FindingAid,
+  today = localDay(),
+  words: readonly PrivateWord[] = PRIVATE_WORDS,
+): Finding[] {
+  const lives = livesOf(catalogue, aid, today);
+  const rows = privateRows(catalogue, aid, lives, { today, words });
+  return [
+    ...reviewNumbers(catalogue.things),
+    ...reviewMatters(rows, coverFrom(catalogue, aid)),
+    ...reviewLiving(lives, today),
+  ];
+}
+
+function reviewMatters(rows: readonly PrivateRow[], coverOf: ReturnType<typeof coverFrom>): Finding[] {
+  const judged = rows.map((row) => ({ ...row, cover: coverOf(row.thing) }));
+  const open = judged.filter(({ cover }) => cover === undefined);
+  const endless = judged.filter(({ cover }) => cover !== undefined && cover.until === undefined);
+  const short = judged.filter(
+    ({ cover, until }) => cover?.until !== undefined && until !== undefined && cover.until < until,
+  );
+  return [
+    ...MATTERS.flatMap(({ name, says, advice, source }): Finding[] => {
+      const of = open.filter(({ matter }) => matter === name);
+      return finding(of, {
+        rule: `private.${name}`,
+        weight: 'should',
+        found: `${says}, perhaps of people who are living, and not held back: ${sayThings(of.map(saidOpen))}.`,
+        advice,
+        source,
+      });
+    }),
+    ...finding(endless, {
+      rule: 'private.no-end',
+      weight: 'consider',
+      found: `Private matter that is held back, but nobody has said until when: ${sayThings(endless.map(saidOpen))}.`,
+      advice: 'Put a year under "until"; the year named is a hundred years after the birth, as is usual.',
+      source: 'DACS 4.1.5, from memory; common practice for the years',
+    }),
+    ...finding(short, {
+      rule: 'private.end-too-early',
+      weight: 'consider',
+      found: `Private matter that opens while somebody may still be living: ${sayThings(
+        short.map((row) => ({ ...saidOpen(row), beside: `closed to ${row.cover?.until}; ${besideOf(row)}` })),
+      )}.`,
+      advice:
+        'Put a later year under "until", or leave it if the people have agreed; the second year named is a hundred years after the birth, as is usual.',
+      source: 'common practice',
+    }),
+  ];
+}
+
+type Said = Omit<Finding, 'place'>;
+
+/** One finding for all the rows, at the first of them; none where there are none. */
+function finding(rows: readonly PrivateRow[], said: Said): Finding[] {
+  const [first] = rows;
+  if (first === undefined) return [];
+  const place = { file: 'list.csv', row: first.thing.row, column: first.column };
+  const { rule, weight, ...rest } = said;
+  return [{ rule, weight, place, ...rest }];
+}
+
+const saidOpen = (row: PrivateRow): SaidRow => ({
+  row: row.thing.row,
+  title: row.thing.title,
+  beside: besideOf(row),
+});
+
+function besideOf({ living, until }: PrivateRow): string {
+  const who = living.length === 0 ? 'nobody is named' : living.join(', ');
+  return until === undefined ? who : `${who}, usually closed to ${until}`;
+}

@@ -1,0 +1,116 @@
+import { describe, expect, test } from 'vitest';
+import { arrangement } from '../../src/arrange/index.ts';
+import { review, verdict } from '../../src/review/index.ts';
+import { reportPage } from '../../src/review/report.ts';
+import { dated, someCatalogue, someThing } from '../support/catalogue.ts';
+
+const DAY = '2026-01-01';
+const things = [
+  someThing({ row: 2, title: 'Packet', number: '7', kind: 'letter', condition: 'mouldy', box: '1' }),
+  someThing({ row: 3, title: 'Ledger', kind: 'account book', condition: 'mouldy', box: '1' }),
+];
+
+function reviewed(answers: readonly object[], words: readonly object[] = []) {
+  const catalogue = someCatalogue({ check: { answers, words } }, things);
+  return review(catalogue, arrangement(catalogue, DAY), undefined, DAY);
+}
+
+const mould = (answers: readonly object[]) =>
+  reviewed(answers)
+    .findings.filter(({ rule }) => rule === 'danger.mould')
+    .map(({ found }) => found);
+
+describe('answers in collection.yaml', () => {
+  test('without one, the finding stands and names both', () => {
+    expect(mould([])).toEqual([expect.stringMatching(/“Packet” \(row 2\) and “Ledger” \(row 3\)/)]);
+  });
+
+  test('a rule is quiet as a whole, and the reason is kept', () => {
+    const because = 'A conservator froze it in 2025.';
+    expect(mould([{ rule: 'danger.mould', because }])).toEqual([]);
+    expect(reviewed([{ rule: 'danger.mould', because }]).answered).toMatchObject([
+      { finding: { rule: 'danger.mould' }, because },
+    ]);
+  });
+
+  test.each(['7', 'Packet', 'packet'])(
+    'one thing is answered by its number or title (%s); the other stands',
+    (of) => {
+      const [found, ...more] = mould([{ rule: 'danger.mould', of, because: 'Dry and dead.' }]);
+      expect(found).toContain('Ledger');
+      expect(found).not.toContain('Packet');
+      expect(more).toEqual([]);
+    },
+  );
+
+  test('answers about two things quiet both', () => {
+    const answers = ['7', 'Ledger'].map((of) => ({ rule: 'danger.mould', of, because: 'Dry.' }));
+    expect(mould(answers)).toEqual([]);
+    expect(reviewed(answers).findings.map(({ rule }) => rule)).not.toContain('check.unused-answer');
+  });
+
+  test('a gap in a run is answered by its first thing, and makes no other gap', () => {
+    const diaries = [1908, 1909, 1910, 1912, 1913].map((year, index) =>
+      someThing({ row: index + 2, title: `Diary ${year}`, kind: 'diary', date: dated(`${year}`), box: '1' }),
+    );
+    const runs = (answers: readonly object[]) => {
+      const catalogue = someCatalogue({ check: { answers } }, diaries);
+      return review(catalogue, arrangement(catalogue, DAY), undefined, DAY).findings.filter(
+        ({ rule }) => rule === 'runs.incomplete',
+      );
+    };
+    expect(runs([])).toHaveLength(1);
+    expect(
+      runs([
+        { rule: 'runs.incomplete', of: 'Diary 1908', because: 'The one of 1911 went down with the boat.' },
+      ]),
+    ).toEqual([]);
+  });
+
+  test('an answer to nothing is said', () => {
+    expect(reviewed([{ rule: 'danger.glass', because: 'None.' }]).findings).toContainEqual(
+      expect.objectContaining({ rule: 'check.unused-answer' }),
+    );
+  });
+
+  test('words of one’s own that mean nothing known', () => {
+    const rules = (mean: string) =>
+      reviewed([], [{ words: ['packet'], mean }]).findings.map(({ rule }) => rule);
+    expect(rules('chemicles')).toContain('check.unknown-meaning');
+    expect(rules('chemicals')).toContain('danger.chemicals');
+  });
+});
+
+describe('the report', () => {
+  test.each([
+    [[], 'Ready to be handed over.'],
+    [['caution'], 'Ready to be handed over. One thing needs care in handling.'],
+    [
+      ['should', 'consider'],
+      'Nothing stands in the way of handing it over, but one thing should be put right first.',
+    ],
+    [['must', 'must', 'should'], 'Not ready to be handed over: 2 things stand in the way.'],
+  ] as const)('ends with what stands in the way: %j', (weights, line) => {
+    const findings = weights.map((weight) => ({ rule: 'x', weight, place: {}, found: 'X.' }));
+    expect(verdict(findings)).toBe(line);
+  });
+
+  test('is a page on which every text is text', () => {
+    const found = {
+      findings: [
+        {
+          rule: 'x',
+          weight: 'must' as const,
+          place: { file: '<b>' },
+          found: '<script>1</script>',
+          advice: '"&"',
+        },
+      ],
+      answered: [],
+    };
+    const page = reportPage('Quill & <Rook>', DAY, found, []);
+    expect(page).toContain('&lt;script&gt;1&lt;/script&gt;');
+    expect(page).not.toContain('<script');
+    expect(page).toContain('default-src &#39;none&#39;');
+  });
+});

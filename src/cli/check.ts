@@ -34,7 +34,7 @@ export function checkCommand(program: Command): void {
       const { copiesIn } = await import('../copies/index.ts');
       const named = catalogue.things.flatMap(({ copies }) => copies);
       const bar = progress(new Set(named).size);
-      const copies = await copiesIn(folder, named, bar).finally(() => bar());
+      const copies = await copiesIn(folder, named, () => bar('looking at the copies')).finally(() => bar());
       const found = review(catalogue, arranged, copies);
       const { findings, answered } = found;
       process.exitCode = findings.length > 0 ? 1 : 0;

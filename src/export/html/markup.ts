@@ -20,7 +20,8 @@ const REFERENCES: Readonly<Record<string, string>> = {
 // controls other than blanks are errors in the input stream. They are shown as a replacement character.
 const NO_TEXT =
   /[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u009F\uD800-\uDFFF\uFDD0-\uFDEF\p{Noncharacter_Code_Point}]/gu;
-const DOUBTFUL = /[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u009F\uD800-\uDFFF\uFDD0-\uFDEF\uFFFE\uFFFF]/;
+const DOUBTFUL =
+  /[\u0000-\u0008\u000B\u000C\u000E-\u001F\u007F-\u009F\uD800-\uDFFF\uFDD0-\uFDEF\uFFFE\uFFFF]/;
 
 /** A text without the characters that no page may hold. */
 export const legalText = (text: string): string =>

@@ -5,5 +5,6 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     globalSetup: 'tests/support/build.ts',
     testTimeout: 60_000,
+    hookTimeout: 120_000,
   },
 });

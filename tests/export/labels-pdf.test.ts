@@ -123,7 +123,10 @@ describeWithPoppler('labels read back from the PDF', () => {
           const { bytes } = await labelsPdf(many, sheet);
           const out = wordsOf(bytes)
             .flat()
-            .filter((word) => word.text.trim() !== '' && labelAround(sheet, word) === undefined);
+            // Marks that the program reports by themselves have no width: they are drawn over the letter before them,
+            // and its box is looked at.
+            .filter(({ text }) => !/^[\p{M}\s]*$/u.test(text))
+            .filter((word) => labelAround(sheet, word) === undefined);
           expect(out).toEqual([]);
         },
       ),

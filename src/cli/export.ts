@@ -1,12 +1,15 @@
-import { join } from 'node:path';
+import { join, relative, resolve, sep } from 'node:path';
 import type { Command } from 'commander';
+import type { FindingAid } from '../catalogue/finding-aid.ts';
 import { FORMAT_NAMES, type FormatName } from '../catalogue/format-names.ts';
+import type { Pictures } from '../export/formats.ts';
 import { DIR, formats, JSON_OPTION, printJson, SCHEMAS_OPTION, schemasFolder } from './options.ts';
 import { progress } from './progress.ts';
 
 interface Options {
   to?: FormatName[];
   out?: string;
+  withoutRestricted?: true;
   schemas?: string;
   json?: true;
 }
@@ -22,10 +25,12 @@ export function exportCommand(program: Command): void {
       formats,
     )
     .option('--out <DIR>', 'folder to write into (default: "finding-aid" in the catalogue folder)')
+    .option('--without-restricted', 'leave out what is restricted, and what only that tells of')
     .option(...SCHEMAS_OPTION, schemasFolder)
     .option(...JSON_OPTION)
     .addHelpText('after', '\nExample: kinfonds export quill-papers --to ead3,csv --out finding-aid')
-    .action(async (folder: string, { to, out = join(folder, 'finding-aid'), schemas, json }: Options) => {
+    .action(async (folder: string, options: Options) => {
+      const { to, out = join(folder, 'finding-aid'), withoutRestricted: open, schemas, json } = options;
       const { loadCatalogue } = await import('../catalogue/load.ts');
       const { localDay } = await import('../catalogue/local-day.ts');
       const { arrangement } = await import('../arrange/index.ts');
@@ -35,8 +40,15 @@ export function exportCommand(program: Command): void {
       const bar = progress(1 + wanted.length);
       bar('arranging');
       const arranged = arrangement(catalogue, localDay());
-      const { aid } = arranged;
-      const result = await exportFindingAid(aid, wanted, out, { folder: schemas }, bar).finally(() => bar());
+      const { withoutRestricted } = await import('../export/without-restricted.ts');
+      const aid = open ? withoutRestricted(arranged.aid) : arranged.aid;
+      const pictures = wanted.includes('html') ? await drawPictures(folder, aid) : new Map();
+      const result = await exportFindingAid(aid, wanted, out, {
+        places: { folder: schemas },
+        copiesAt: addressFrom(out, folder),
+        pictures,
+        step: bar,
+      }).finally(() => bar());
       const { printValidation } = await import('./validation.ts');
       const { printExported } = await import('./exported.ts');
       if ('invalid' in result) {
@@ -57,4 +69,23 @@ export function exportCommand(program: Command): void {
         );
       }
     });
+}
+
+/** The address of a file of the catalogue as seen from another folder. */
+const addressFrom = (from: string, catalogue: string) => (file: string) =>
+  relative(resolve(from), resolve(catalogue, file)).split(sep).join('/');
+
+/** Small pictures of the copies that the page may show; of what is restricted none is made. */
+async function drawPictures(folder: string, aid: FindingAid): Promise<Pictures> {
+  const { thumbnailsOf } = await import('../copies/thumbnails.ts');
+  const { everyUnit, unitOf } = await import('../export/html/unit.ts');
+  const { isPath } = await import('../copies/index.ts');
+  const copies = [...everyUnit(unitOf(aid.collection))]
+    .filter(({ isClosed }) => !isClosed)
+    .flatMap(({ component }) => component.digitalCopies.map(({ file }) => file));
+  const bar = progress(2 * new Set(copies.filter(isPath)).size);
+  const { thumbnails } = await thumbnailsOf(folder, copies, {
+    step: () => bar('drawing small pictures'),
+  }).finally(() => bar());
+  return thumbnails;
 }

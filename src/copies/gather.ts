@@ -9,6 +9,8 @@ import { readFacts } from './read.ts';
 /** Whether to reckon the SHA-256 of each copy (yes if not told otherwise), and whom to tell of each that is done. */
 export interface GatherOptions {
   hash?: boolean;
+  /** Reads every file anew, and neither trusts nor writes what is kept of earlier times. */
+  afresh?: boolean;
   step?: (path: string) => void;
 }
 
@@ -30,10 +32,13 @@ const AT_A_TIME = Math.min(8, Math.max(2, availableParallelism()));
 export async function gatherCopies(
   folder: string,
   named: readonly string[],
-  { hash = true, step }: GatherOptions = {},
+  { hash = true, afresh = false, step }: GatherOptions = {},
 ): Promise<Map<string, CopyFacts>> {
   const paths = [...new Set(named)].filter(isPath);
-  const [root, before] = await Promise.all([realpath(folder), readCache(folder)]);
+  const [root, before] = await Promise.all([
+    realpath(folder),
+    afresh ? new Map<string, never>() : readCache(folder),
+  ]);
   const after: Cache = new Map(before);
   // In the order of the list, not in that in which reading them ends.
   const facts = new Map(paths.map((path): [string, CopyFacts] => [path, { path, bytes: 0 }]));
@@ -49,7 +54,7 @@ export async function gatherCopies(
   };
   await Promise.all(Array.from({ length: AT_A_TIME }, worker));
   const isNew = after.size !== before.size || paths.some((path) => after.get(path) !== before.get(path));
-  if (isNew) await writeCache(folder, after);
+  if (isNew && !afresh) await writeCache(folder, after);
   return facts;
 }
 

@@ -7,7 +7,8 @@ import { type StagedFolder, stageFolder } from '../catalogue/stage-folder.ts';
 import { stage } from '../catalogue/write-whole.ts';
 import type { SchemaPlaces } from '../xml/schema-folders.ts';
 import type { Validation } from '../xml/validate.ts';
-import { FOLDERS, FORMATS } from './formats.ts';
+import { withCopiesAt } from './copies-at.ts';
+import { FOLDERS, FORMATS, type Pictures } from './formats.ts';
 import type { OutFile } from './out-file.ts';
 
 /** A file that `export` wrote, and for XML what it was held against. */
@@ -20,21 +21,30 @@ export interface Exported {
 /** What came of an export: the files now in their places, or the checks that failed and kept them all from it. */
 export type ExportResult = { written: Exported[] } | { invalid: Validation[] };
 
+/** How an export is made. */
+export interface ExportOptions {
+  /** Where published schemas are looked for. */
+  places?: SchemaPlaces;
+  /** The address of a digital copy as seen from the export folder; finding-aid.json keeps the path as it is. */
+  copiesAt?: (file: string) => string;
+  pictures?: Pictures;
+  /** Called before each piece of work, with words for it. */
+  step?: (words: string) => void;
+}
+
 /** A file or folder that is written and waits beside its place. */
 type Waiting = Pick<StagedFolder, 'commit' | 'discard'>;
 
 /**
  * Writes a finding aid in each of the formats into a folder, which is made if need be. What was written is read back
  * and validated; only when all of it is valid does any of it take the place of an earlier export.
- * @param step called before each piece of work, with words for it
  * @throws CatalogueError where a file cannot be written; an earlier export is then as it was
  */
 export async function exportFindingAid(
   aid: FindingAid,
   formats: readonly FormatName[],
   folder: string,
-  places: SchemaPlaces = {},
-  step: (words: string) => void = () => {},
+  { places = {}, copiesAt = (file) => file, pictures = new Map(), step = () => {} }: ExportOptions = {},
 ): Promise<ExportResult> {
   await makeFolder(folder);
   const waiting: Waiting[] = [];
@@ -63,13 +73,16 @@ export async function exportFindingAid(
     return (await folderNamed(inside)).write(name, content);
   };
 
+  const seen = withCopiesAt(aid, copiesAt);
+  const shown = new Map([...pictures].map(([file, picture]) => [copiesAt(file), picture]));
+
   try {
     for (const format of formats) {
       step(`writing ${format}`);
       // Even where no file goes into it: one of an earlier export must not stay.
       const own = FOLDERS[format];
       if (own !== undefined) await folderNamed(own);
-      for (const file of FORMATS[format](aid)) {
+      for (const file of FORMATS[format](format === 'json' ? aid : seen, shown)) {
         const temporary = await write(file);
         const path = join(folder, file.path);
         const validation = file.xml ? await validate(await readFile(temporary), path) : undefined;

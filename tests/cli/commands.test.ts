@@ -41,7 +41,7 @@ describe('kinfonds', () => {
       expect(err).toMatch(/^error: /);
     }
     expect(kinfonds(['export', '--to', 'parchment']).err).toContain(
-      'The formats are ead3, ead2002, dc, dcterms, eac-cpf, json, csv; all takes them all.',
+      'The formats are ead3, ead2002, dc, dcterms, eac-cpf, html, json, csv; all takes them all.',
     );
   });
 
@@ -104,6 +104,7 @@ describe('kinfonds', () => {
       'ead2002.xml',
       'ead3.xml',
       'finding-aid.csv',
+      'finding-aid.html',
       'finding-aid.json',
     ]);
   });

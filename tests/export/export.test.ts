@@ -36,9 +36,9 @@ describe('exporting', () => {
   test('writes every format, and reads back the JSON as the same finding aid', async () => {
     const folder = join(freshFolder(), 'out');
     const steps: string[] = [];
-    const result = await exportFindingAid(aid, ['ead3', 'json', 'csv'], folder, {}, (words) =>
-      steps.push(words),
-    );
+    const result = await exportFindingAid(aid, ['ead3', 'json', 'csv'], folder, {
+      step: (words) => steps.push(words),
+    });
     expect(result).toMatchObject({
       written: [{ validation: { valid: true } }, { format: 'json' }, { format: 'csv' }],
     });
@@ -57,7 +57,7 @@ describe('exporting', () => {
     mkdirSync(join(schemas, 'ead3'));
     writeFileSync(join(schemas, 'ead3', 'ead3.xsd'), IMPOSSIBLE);
     const other = { ...aid, collection: { ...aid.collection, title: 'Another title' } };
-    const result = await exportFindingAid(other, ['csv', 'ead3'], folder, { folder: schemas });
+    const result = await exportFindingAid(other, ['csv', 'ead3'], folder, { places: { folder: schemas } });
     expect(result).toMatchObject({ invalid: [{ valid: false, schema: { kind: 'published' } }] });
     expect(contentsOf(folder)).toEqual(before);
   });

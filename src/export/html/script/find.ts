@@ -1,0 +1,145 @@
+/** What a search found: the numbers of the texts, the best first, and the words in them that answered. */
+export interface Answer {
+  order: number[];
+  words: Set<string>;
+  /** Whether nothing had the words as typed, and this is what comes near. */
+  isNear: boolean;
+}
+
+/** An index of texts by their words. */
+export interface Finder {
+  /** Adds the next text; the first one is number 0. */
+  add(title: string, rest: string): void;
+  find(typed: string, isAllowed: (text: number) => boolean): Answer;
+  /** The words of a text as they are compared. */
+  wordsOf(text: string): string[];
+}
+
+/**
+ * Makes an empty index. This function goes into the page as it is written, so it leans on nothing outside itself.
+ * Every word typed must be in a text, or begin a word in it. Where nothing has them all, one mistake is forgiven in a
+ * word of four letters or more and two in a word of eight or more: a letter missing, added, changed, or two swapped.
+ */
+export function makeFinder(): Finder {
+  const TITLE = 5;
+  /** For each word, pairs of text and weight. */
+  const occurrences = new Map<string, number[]>();
+  let size = 0;
+
+  /** Letters that Unicode does not take apart into a plain one and an accent. */
+  const plain: Readonly<Record<string, string>> = {
+    ß: 'ss',
+    ø: 'o',
+    æ: 'ae',
+    œ: 'oe',
+    ł: 'l',
+    đ: 'd',
+    ð: 'd',
+    þ: 'th',
+    ı: 'i',
+  };
+  const fold = (text: string): string =>
+    // Most texts need no more.
+    /^[\x00-\x7F]*$/.test(text)
+      ? text.toLowerCase()
+      : text
+          .normalize('NFKD')
+          .replace(/([\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}])\p{M}+/gu, '$1')
+          .toLowerCase()
+          .replace(/[ßøæœłđðþı]/g, (letter) => plain[letter] ?? letter);
+  // Han characters stand without blanks between words, so each is a word.
+  const wordsOf = (text: string): string[] => fold(text).match(/\p{Script=Han}|[\p{L}\p{M}\p{N}]+/gu) ?? [];
+
+  function note(word: string, weight: number): void {
+    const list = occurrences.get(word);
+    if (list === undefined) occurrences.set(word, [size, weight]);
+    else if (list[list.length - 2] === size)
+      list[list.length - 1] = Math.max(weight, list[list.length - 1] ?? 0);
+    else list.push(size, weight);
+  }
+
+  /** Mistakes between what was typed and the beginning of a word (optimal string alignment); `most` + 1 for too many. */
+  function mistakes(typed: string, word: string, most: number): number {
+    const width = Math.min(word.length, typed.length + most);
+    let before: number[] = [];
+    let row = Array.from({ length: width + 1 }, (_, at) => at);
+    for (let i = 1; i <= typed.length; i++) {
+      const next = [i];
+      let least = i;
+      for (let j = 1; j <= width; j++) {
+        const same = typed[i - 1] === word[j - 1] ? 0 : 1;
+        let cost = Math.min((row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1, (row[j - 1] ?? 0) + same);
+        if (i > 1 && j > 1 && typed[i - 1] === word[j - 2] && typed[i - 2] === word[j - 1])
+          cost = Math.min(cost, (before[j - 2] ?? 0) + 1);
+        next.push(cost);
+        least = Math.min(least, cost);
+      }
+      if (least > most) return most + 1;
+      before = row;
+      row = next;
+    }
+    return Math.min(...row);
+  }
+
+  /** The words of the index that answer a typed one, each with how well it does, from 0 to 1. */
+  function answering(typed: string, isForgiving: boolean): Map<string, number> {
+    const found = new Map<string, number>();
+    const most = typed.length >= 8 ? 2 : typed.length >= 4 ? 1 : 0;
+    for (const word of occurrences.keys()) {
+      if (word === typed) found.set(word, 1);
+      else if (word.startsWith(typed)) found.set(word, 0.5 + (0.4 * typed.length) / word.length);
+      else if (isForgiving && most > 0 && word.length >= typed.length - most) {
+        const made = mistakes(typed, word, most);
+        if (made <= most) found.set(word, (0.4 / made) * Math.min(1, typed.length / word.length));
+      }
+    }
+    return found;
+  }
+
+  function rank(answers: readonly Map<string, number>[], isAllowed: (text: number) => boolean): number[] {
+    const total = new Float32Array(size);
+    const met = new Uint16Array(size);
+    for (const answer of answers) {
+      const best = new Float32Array(size);
+      for (const [word, likeness] of answer) {
+        const list = occurrences.get(word) ?? [];
+        const rarity = Math.log(1 + (2 * size) / list.length);
+        for (let at = 0; at < list.length; at += 2) {
+          const text = list[at] ?? 0;
+          best[text] = Math.max(best[text] ?? 0, likeness * rarity * (list[at + 1] ?? 0));
+        }
+      }
+      for (const [text, score] of best.entries()) {
+        if (score === 0) continue;
+        total[text] = (total[text] ?? 0) + score;
+        met[text] = (met[text] ?? 0) + 1;
+      }
+    }
+    const order: number[] = [];
+    for (const [text, count] of met.entries())
+      if (count === answers.length && isAllowed(text)) order.push(text);
+    // Where two are as good, the one that stands first in the collection comes first: sorting keeps their order.
+    return order.sort((one, other) => (total[other] ?? 0) - (total[one] ?? 0));
+  }
+
+  return {
+    wordsOf,
+    add(title, rest) {
+      for (const word of wordsOf(title)) note(word, TITLE);
+      for (const word of wordsOf(rest)) note(word, 1);
+      size += 1;
+    },
+    find(typed, isAllowed) {
+      const words = [...new Set(wordsOf(typed))];
+      const strict = words.map((word) => answering(word, false));
+      let answers = strict;
+      let order = rank(strict, isAllowed);
+      const isNear = order.length === 0;
+      if (isNear) {
+        answers = words.map((word) => answering(word, true));
+        order = rank(answers, isAllowed);
+      }
+      return { order, words: new Set(answers.flatMap((answer) => [...answer.keys()])), isNear };
+    },
+  };
+}

@@ -1,0 +1,79 @@
+import { type Count, extentsOf } from '../arrange/extents.ts';
+import { readKind } from '../arrange/kind-words.ts';
+import type { Component, Extent } from '../catalogue/component.ts';
+import { fold } from '../catalogue/fold.ts';
+
+/** The things below a unit; none, where everything went. */
+export const leaves = (unit: Component): Component[] =>
+  unit.children.flatMap((child) => (child.children.length === 0 ? [child] : leaves(child)));
+
+/** The counts of the things below; undefined where some bundle is not counted, so that no sum can be right. */
+export function countsOf(unit: Component): Count[] | undefined {
+  const counts = new Map<string, Count>();
+  for (const leaf of leaves(unit)) {
+    const stated = leaf.extents.filter(({ type }) => type === 'materialtype');
+    if (stated.length === 0 && leaf.level !== 'item') return undefined;
+    for (const count of stated.length === 0 ? [ONE_ITEM] : stated.map(countOf)) {
+      const sum = counts.get(count.unit.key);
+      if (sum === undefined) counts.set(count.unit.key, { ...count });
+      else {
+        sum.number += count.number;
+        sum.approximate ||= count.approximate;
+      }
+    }
+  }
+  return [...counts.values()].sort((one, other) => other.number - one.number);
+}
+
+const ITEM = { one: 'item', many: 'items', key: 'item' };
+const ONE_ITEM: Count = { unit: ITEM, number: 1, approximate: false };
+
+function countOf({ unit, quantity, approximate = false }: Extent): Count {
+  const kind = readKind(unit)?.kind;
+  const words = kind === undefined ? { one: unit, many: unit } : { one: kind.one, many: kind.many };
+  return { unit: { ...words, key: fold(words.one) }, number: quantity, approximate };
+}
+
+/** Counted things are counted again, and so are folders and boxes; room on the shelf cannot be. */
+export function extentsLeft(left: Component, whole: Component): Extent[] {
+  const things = whole.extents.filter(({ type }) => type === 'materialtype');
+  const counts = things.length === 0 ? undefined : countsOf(left);
+  const isOneSum = things.length === 1 && things.some(({ unit }) => /^items?$/.test(unit));
+  const total = (counts ?? []).reduce(
+    (sum, { number, approximate }) => ({
+      number: sum.number + number,
+      approximate: sum.approximate || approximate,
+    }),
+    { number: 0, approximate: false },
+  );
+  // An extent is never nought: where nothing is left, nothing is stated.
+  const counted =
+    counts === undefined || counts.length === 0
+      ? []
+      : extentsOf(isOneSum ? [{ unit: ITEM, ...total }] : counts);
+  const carriers = whole.extents.flatMap((extent) => {
+    const type = /^(folder|box)(?:e?s)?$/.exec(extent.unit)?.[1];
+    if (extent.type !== 'carrier' || type === undefined) return [];
+    const quantity = carriersOf(left, type);
+    const unit = quantity === 1 ? type : type === 'box' ? 'boxes' : 'folders';
+    return quantity === 0 ? [] : [{ ...extent, quantity, unit }];
+  });
+  return [...counted, ...carriers];
+}
+
+/** How many folders or boxes the containers below name; folders 4-6 are three. */
+function carriersOf(unit: Component, type: string): number {
+  const numbers = new Set<string>();
+  const note = ({ containers, children }: Component) => {
+    for (const container of containers) {
+      if (container.type !== type) continue;
+      const [first = Number.NaN, last = first] = container.number.split('-').map(Number);
+      if (Number.isInteger(first) && Number.isInteger(last) && last - first < 10_000)
+        for (let number = first; number <= last; number++) numbers.add(String(number));
+      else numbers.add(container.number);
+    }
+    children.forEach(note);
+  };
+  note(unit);
+  return numbers.size;
+}

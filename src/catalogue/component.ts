@@ -1,6 +1,7 @@
 import countries from 'i18n-iso-countries';
 import { z } from 'zod';
 import { agentLink } from './agent.ts';
+import { kept } from './kept.ts';
 import { id, line, prose } from './text.ts';
 
 /** Levels of description: ISAD(G) 3.1.4, with the names that EAD gives them. */
@@ -154,6 +155,10 @@ const componentFields = z.strictObject({
 
   people: z.array(agentLink).default([]).describe('Agents as access points'),
   accessPoints: z.array(accessPoint).default([]),
+
+  kept: kept
+    .optional()
+    .describe('As found in a finding aid that was taken in, where the fields do not hold all of it'),
 });
 
 export const component = componentFields.extend({

@@ -5,7 +5,7 @@ import { sayIssues } from './say-issue.ts';
 import { fieldsOf } from './schema-at.ts';
 
 /** The file in which an export keeps the finding aid in this project's own format. */
-const FINDING_AID_FILE = 'finding-aid.json';
+export const FINDING_AID_FILE = 'finding-aid.json';
 
 // In UTF-16 units: small parts are joined into pieces of about this size.
 const PIECE = 1 << 16;

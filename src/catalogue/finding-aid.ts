@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { agent } from './agent.ts';
 import { component, countryCode, isil, languageUse, level, repository } from './component.ts';
 import { dayOrInstant } from './day-or-instant.ts';
+import { kept } from './kept.ts';
 import { line, prose } from './text.ts';
 
 /** One event in the life of the description: ISAD(G) 3.7.3. */
@@ -37,6 +38,7 @@ export const control = z.strictObject({
     .describe('Rights in the description itself: DACS 8.2'),
   sources: z.array(line).default([]).describe('Sources used for the description: DACS 8.1.2'),
   history: z.array(maintenanceEvent).min(1),
+  kept: kept.optional().describe('The finding aid as found, without its description of the material'),
 });
 
 /** Lists of codes of languages among which a recipient may choose. */

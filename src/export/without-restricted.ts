@@ -20,7 +20,7 @@ import { restated } from './restate.ts';
 export function withoutRestricted(aid: FindingAid): FindingAid {
   const { collection } = aid;
   if (collection.accessConditions?.restricted === true)
-    return { ...aid, people: [], collection: identity(collection) };
+    return { ...aid, control: bare(aid), people: [], collection: identity(collection) };
   const parting: Parting = { gone: [], lessened: new Set() };
   const kept = withoutClosed(collection, parting);
   if (parting.gone.length === 0) return aid;
@@ -28,8 +28,11 @@ export function withoutRestricted(aid: FindingAid): FindingAid {
   for (const key of carriedBy([kept], parting.lessened)) lost.delete(key);
   const isLeft = (key: string) => !lost.has(key);
   const top = { ...without(kept, isLeft), creators: collection.creators };
-  return { ...aid, people: peopleLeft(aid, isLeft), collection: top };
+  return { ...aid, control: bare(aid), people: peopleLeft(aid, isLeft), collection: top };
 }
+
+/** The control of the description, without what an earlier finding aid said there of the whole. */
+const bare = ({ control }: FindingAid): FindingAid['control'] => ({ ...control, kept: undefined });
 
 interface Parting {
   gone: Component[];

@@ -10,6 +10,9 @@ import { nastyProse } from '../support/hostile-text.ts';
 const SEED = 1902;
 const aids = fc.sample(arbitraryFindingAid({ complete: false }), { numRuns: 400, seed: SEED });
 
+/** What is kept of a finding aid that was taken in is somebody's XML: the tests of taking in make it by doing so. */
+const isMade = (path: string) => !/\.kept(?:\.|$)/.test(path);
+
 describe('the generator of finding aids', () => {
   it('makes what the model accepts as it is', () => {
     for (const aid of aids) expect(findingAid.parse(aid)).toEqual(aid);
@@ -17,12 +20,12 @@ describe('the generator of finding aids', () => {
 
   it('makes every field of the model', () => {
     const made = new Set(aids.flatMap((aid) => [...pathsIn(aid)]));
-    expect([...pathsOf(findingAid)].filter((path) => !made.has(path))).toEqual([]);
+    expect([...pathsOf(findingAid)].filter((path) => isMade(path) && !made.has(path))).toEqual([]);
   });
 
   it('makes every value that the model lists', () => {
     const made = new Set(aids.flatMap((aid) => [...pathsIn(aid, true)]));
-    expect([...listedValuesOf(findingAid)].filter((value) => !made.has(value))).toEqual([]);
+    expect([...listedValuesOf(findingAid)].filter((value) => isMade(value) && !made.has(value))).toEqual([]);
   });
 
   it('makes chains ten parts deep, lists ten parts long, and collections without parts', () => {

@@ -30,6 +30,8 @@ const LINKS = /\.(?:creators|people|relations)\[\]\.agent$/;
 
 /** The parts of the model that describe nothing: how the file is known, and to whom it goes. */
 const NO_DESCRIPTION = new Set(['format', 'version', 'recipient']);
+/** What was taken in is kept as it was found: it tells in XML what other fields tell, and more. */
+const AS_FOUND = 'kept';
 
 /** A field of the model that holds no further fields. */
 export interface Leaf {
@@ -60,7 +62,7 @@ export function fieldsOfModel(): string[] {
     }
     if (!(choice instanceof z.ZodObject)) return [field];
     return fieldsOf(choice).flatMap(([key, value]) => {
-      if (field === '' && NO_DESCRIPTION.has(key)) return [];
+      if ((field === '' && NO_DESCRIPTION.has(key)) || key === AS_FOUND) return [];
       return key === 'children' ? ['component.children[]'] : walk(value, below(field, key));
     });
   };
@@ -100,10 +102,9 @@ export function fullFindingAid(): FindingAid {
     const [choice] = schemasAt(schema, []);
     if (choice instanceof z.ZodArray) return list(choice.element, `${field}[]`);
     if (choice instanceof z.ZodObject) {
-      const entries = fieldsOf(choice).map(([key, value]) => [
-        key,
-        set[key] ?? (key === 'children' ? [] : fill(value, `${field}.${key}`)),
-      ]);
+      const entries = fieldsOf(choice)
+        .filter(([key]) => key !== AS_FOUND)
+        .map(([key, value]) => [key, set[key] ?? (key === 'children' ? [] : fill(value, `${field}.${key}`))]);
       return Object.fromEntries(entries);
     }
     if (choice instanceof z.ZodEnum) return choice.options[0];

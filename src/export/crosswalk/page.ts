@@ -22,6 +22,10 @@ How to read it:
 - *no place*: the format has none. A record of Dublin Core tells of one resource (the one-to-one principle), so what
   describes the makers of the collection or its finding aid has no place there.
 
+A finding aid that was taken in keeps, in \`component.kept\` and \`control.kept\`, what it holds beyond these elements. An
+export in the version of EAD it came in writes that back in its place; one in the other version writes of it what that
+version has the same means for.
+
 JSON holds everything; \`finding-aid.csv\` is a plain table that follows no standard.
 `;
 

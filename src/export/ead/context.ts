@@ -30,7 +30,7 @@ export interface Parts {
 
 /** What units have in common (a name, the dates of one year, a place) is made once for all of them. */
 export function contextOf(
-  { people, recipient }: FindingAid,
+  { people, recipient }: Pick<FindingAid, 'people' | 'recipient'>,
   { name, date, extent, accessPoint }: Parts,
 ): Context {
   const agents = new Map(people.map((agent) => [agent.id, agent]));

@@ -1,9 +1,11 @@
 import type { Component } from '../../catalogue/component.ts';
 import type { FindingAid } from '../../catalogue/finding-aid.ts';
 import { element, type XmlElement } from '../../xml/element.ts';
+import type { Writer } from '../ead/as-found.ts';
 import { type Context, contextOf } from '../ead/context.ts';
 import { otherLevelOf } from '../ead/level.ts';
 import { type NoteStyle, notes } from '../ead/notes.ts';
+import { tree } from '../ead/tree.ts';
 import { accessPoint, accessPoints } from './access-points.ts';
 import { did } from './did.ts';
 import { header } from './header.ts';
@@ -17,35 +19,25 @@ const XLINK_NAMESPACE = 'http://www.w3.org/1999/xlink';
 
 const NOTE_STYLE: NoteStyle = { kind: 'type', legalStatus: 'in accessrestrict' };
 
-/** A finding aid in EAD 2002, schema of 2021. The components are made one by one, as the writer of the XML asks for them. */
+/** How EAD 2002, schema of 2021, writes the parts of a finding aid. */
+export const EAD2002_WRITER: Writer = {
+  version: 'ead2002',
+  contextOf: (aid) => contextOf(aid, { name: nameElement, date: unitDate, extent: counted, accessPoint }),
+  unit,
+  control: header,
+};
+
+/** A finding aid in EAD 2002, schema of 2021. */
 export function ead2002(aid: FindingAid): XmlElement {
-  const context = contextOf(aid, { name: nameElement, date: unitDate, extent: counted, accessPoint });
-  return element('ead', { xmlns: EAD2002_NAMESPACE, 'xmlns:xlink': XLINK_NAMESPACE }, [
-    header(aid.control),
-    collection(aid.collection, context),
-  ]);
+  const root = { xmlns: EAD2002_NAMESPACE, 'xmlns:xlink': XLINK_NAMESPACE };
+  return tree(aid, EAD2002_WRITER, root, { type: 'combined' });
 }
 
-function collection(top: Component, context: Context): XmlElement {
-  return element('archdesc', attributes(top), [
-    did(top, context),
-    ...notes(top, NOTE_STYLE, context.agents),
-    ...accessPoints(top, context),
-    ...(top.children.length === 0
-      ? []
-      : [element('dsc', { type: 'combined' }, components(top.children, context))]),
-  ]);
-}
-
-function* components(units: readonly Component[], context: Context): Generator<XmlElement> {
-  for (const unit of units) yield element('c', attributes(unit), parts(unit, context));
-}
-
-function* parts(unit: Component, context: Context): Generator<XmlElement> {
-  yield did(unit, context);
-  yield* notes(unit, NOTE_STYLE);
-  yield* accessPoints(unit, context);
-  yield* components(unit.children, context);
+/** A unit without the units below it. Histories of agents stand with that of the whole. */
+function unit(one: Component, context: Context, name: string) {
+  const histories = name === 'archdesc' ? context.agents : [];
+  const children = [did(one, context), ...notes(one, NOTE_STYLE, histories), ...accessPoints(one, context)];
+  return { ...element(name, attributes(one)), children };
 }
 
 /** The name of a level that EAD does not know has to be one token here. */

@@ -1,0 +1,51 @@
+import { fileURLToPath } from 'node:url';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { arrange } from '../../src/arrange/index.ts';
+import type { FindingAid } from '../../src/catalogue/finding-aid.ts';
+import { findingAid } from '../../src/catalogue/finding-aid.ts';
+import { findingAidFromJson, findingAidToJson } from '../../src/catalogue/finding-aid-file.ts';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { keptWhereNeeded } from '../../src/export/ead/needed.ts';
+import { ead3 } from '../../src/export/ead3/index.ts';
+import { ead2002 } from '../../src/export/ead2002/index.ts';
+import { readEad } from '../../src/intake/ead/index.ts';
+import { writeXml } from '../../src/xml/write.ts';
+import { arbitraryFindingAid } from '../support/arbitrary-finding-aid.ts';
+
+const EXAMPLE = fileURLToPath(new URL('../../examples/quill-ferry', import.meta.url));
+const WRITE = { ead3, ead2002 };
+const VERSIONS = ['ead3', 'ead2002'] as const;
+type Version = (typeof VERSIONS)[number];
+
+const xmlOf = (aid: FindingAid, version: Version) => [...writeXml(WRITE[version](aid))].join('');
+
+/** Taken in from its own export, put on disk as JSON and read from there. */
+async function takenIn(xml: string): Promise<FindingAid> {
+  const { aid } = await readEad(Buffer.from(xml), 'own.xml', '2026-05-14');
+  return findingAidFromJson([...findingAidToJson(keptWhereNeeded(aid))].join(''));
+}
+
+describe('export, take in, export again', () => {
+  it.each(VERSIONS)('gives the same bytes for the example, in %s', async (version) => {
+    const aid = arrange(await loadCatalogue(EXAMPLE, '2026-05-14'), '2026-05-14');
+    const xml = xmlOf(aid, version);
+    const again = await takenIn(xml);
+    expect(findingAid.safeParse(again).success).toBe(true);
+    expect(xmlOf(again, version)).toBe(xml);
+  });
+
+  it.each(VERSIONS)(
+    'gives the same bytes for generated finding aids, in %s',
+    async (version) => {
+      await fc.assert(
+        fc.asyncProperty(arbitraryFindingAid({ complete: false, largest: 6 }), async (aid) => {
+          const xml = xmlOf(aid, version);
+          expect(xmlOf(await takenIn(xml), version)).toBe(xml);
+        }),
+        { numRuns: 150 },
+      );
+    },
+    300_000,
+  );
+});

@@ -4,11 +4,14 @@ import { Command, CommanderError } from 'commander';
 import { arrangeCommand } from './arrange.ts';
 import { beginCommand } from './begin.ts';
 import { checkCommand } from './check.ts';
+import { compareCommand } from './compare.ts';
 import { exportCommand } from './export.ts';
 import { labelsCommand } from './labels.ts';
 import { schemasCommand } from './schemas.ts';
 import { suppliesCommand } from './supplies.ts';
+import { takeInCommand } from './take-in.ts';
 import { validateCommand } from './validate.ts';
+import { verifyCommand } from './verify.ts';
 
 // The command files load what they need only when they run, so that help comes at once.
 const { version } = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as {
@@ -33,6 +36,9 @@ for (const add of [
   labelsCommand,
   exportCommand,
   validateCommand,
+  takeInCommand,
+  compareCommand,
+  verifyCommand,
   schemasCommand,
 ]) {
   add(program);

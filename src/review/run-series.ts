@@ -57,6 +57,7 @@ function belongingOf(thing: Thing, scale: Scale, agentOf: AgentOf): Belonging | 
   // Most kinds are no run, and need not be read any further.
   if (reading !== undefined && !KNOWN.get(reading.one)?.by.includes(scale)) return undefined;
   const numbered = scale === 'number' ? numberIn(thing.title) : undefined;
+  if (scale === 'number' && numbered === undefined) return undefined;
   const head = numbered?.head ?? headOf(thing.title);
   const named = reading ?? kindIn(head.shown);
   const kind = named === undefined ? otherKind(thing, scale, head) : KNOWN.get(named.one);

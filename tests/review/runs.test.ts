@@ -205,6 +205,33 @@ describe('what is no run', () => {
     ).toEqual([]);
   });
 
+  test.each(['Letters sent', 'Correspondence', 'Hollin Ferry Society', 'Leter from Edmund'])(
+    'without a kind, or with one that is mistyped: %s',
+    (title) => {
+      const rows = regular.map((year): Row => [title, year]);
+      expect(runsOf(undefined, rows)).toEqual([]);
+      expect(runsOf('leter', rows)).toEqual([]);
+    },
+  );
+
+  test.each(['Minutes', 'Orchard Bulletin', 'Diary of Ada'])(
+    'without a kind that says it, the title may: %s',
+    (title) => {
+      expect(
+        runsOf(
+          undefined,
+          regular.map((year): Row => [title, year]),
+        ),
+      ).toHaveLength(1);
+    },
+  );
+
+  test('numbers and volumes of nobody knows what', () => {
+    const rows = [1, 2, 4, 5].map((n): Row => [`Volume 3, number ${n}`, undefined]);
+    expect(runsOf(undefined, rows)).toEqual([]);
+    expect(said(runsOf('magazine', rows))[0]).toContain('called “Volume 3” seem to be numbered');
+  });
+
   test('a number that looks like a year is none', () => {
     const rows = [1908, 1909, 1911, 1912].map((n): Row => [`About the ferry, no. ${n}`, undefined]);
     expect(runsOf('yearbook', rows).map(({ found }) => found)).toEqual([

@@ -1,6 +1,7 @@
+import type { Component } from '../catalogue/component.ts';
 import type { FindingAid } from '../catalogue/finding-aid.ts';
 import type { Settings } from '../catalogue/settings.ts';
-import type { Settled } from '../catalogue/settled.ts';
+import { boxesOf, type Settled } from '../catalogue/settled.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import { foldersOf, type PlacedGroup, type ShelfBox } from '../housing/placed.ts';
 import { shelve } from '../housing/shelve.ts';
@@ -9,6 +10,7 @@ import { gatherAgents } from './agents.ts';
 import { describeCollection } from './collection.ts';
 import { describeControl } from './control.ts';
 import { describeGroups } from './describe.ts';
+import { extendWith } from './extend.ts';
 import { type Move, movesWanted } from './moves.ts';
 import { placeThings } from './place.ts';
 import { sortThings } from './sort.ts';
@@ -18,6 +20,8 @@ export interface ToArrange {
   settings: Settings;
   things: readonly Thing[];
   settled?: readonly Settled[];
+  /** A finding aid that was taken in: what is arranged goes into it. */
+  base?: FindingAid;
 }
 
 /** A finding aid with what stands behind it: where everything lies, and what would better lie elsewhere. */
@@ -34,19 +38,21 @@ export interface Arrangement {
  * Turns a list into a finding aid, and keeps what stands behind it.
  * @param today as for `arrange`
  */
-export function arrangement({ settings, things, settled = [] }: ToArrange, today: string): Arrangement {
+export function arrangement(catalogue: ToArrange, today: string): Arrangement {
+  const { things, settled = [], base } = catalogue;
+  const settings = base === undefined ? catalogue.settings : bySeries(catalogue.settings);
   const agents = gatherAgents(settings);
   // In the order of the list, so that it does not hang on the way of sorting which spelling of a name is met first.
   for (const { creators, people } of things) for (const name of [...creators, ...people]) agents.idOf(name);
   const stock = stockFrom(settings.housing, settings.repository.country);
   const sorted = sortThings(things, settings.sort, agents);
   const groups = placeThings(sorted, settled, stock);
-  const taken = settled.flatMap(({ box }) => (box === undefined ? [] : [box]));
+  const taken = [...settled.flatMap(boxesOf), ...(base === undefined ? [] : boxesIn(base.collection))];
   const boxes = shelve(groups, stock, taken);
   const children = describeGroups(groups, settings, agents);
   const shelf = { folders: foldersOf(groups), boxes };
   const collection = describeCollection(settings, things, shelf, children, agents);
-  const aid: FindingAid = {
+  const arranged: FindingAid = {
     format: 'kinfonds finding aid',
     version: 1,
     control: describeControl(settings, today),
@@ -54,8 +60,20 @@ export function arrangement({ settings, things, settled = [] }: ToArrange, today
     people: agents.all(),
     collection,
   };
+  const aid = base === undefined ? arranged : extendWith(base, arranged);
   return { aid, groups, boxes, stock, moves: movesWanted(sorted, settled) };
 }
+
+/** The series of a finding aid that was taken in are what new things go into. */
+const bySeries = (settings: Settings): Settings => ({
+  ...settings,
+  sort: { ...settings.sort, groups: ['series'] },
+});
+
+const boxesIn = ({ containers, children }: Component): string[] => [
+  ...containers.flatMap(({ type, number }) => (type.toLowerCase() === 'folder' ? [] : [number])),
+  ...children.flatMap(boxesIn),
+];
 
 function recipientOf({ recipient }: Settings): Pick<FindingAid, 'recipient'> {
   if (recipient === undefined) return {};

@@ -12,7 +12,10 @@ import { fold } from '../catalogue/fold.ts';
 export function extendWith(aid: FindingAid, additions: FindingAid): FindingAid {
   const taken = new Set(idsOf(aid.collection));
   const agents = joined(aid.people, additions.people);
-  const add = (unit: Component): Component => fresh(unit, taken, agents.idOf);
+  // A code that stands for something else already would be worse than none: the archive gives the new ones.
+  const codes = new Set(codesOf(aid.collection));
+  const clashes = additions.collection.children.flatMap(codesOf).some((code) => codes.has(code));
+  const add = (unit: Component): Component => fresh(clashes ? withoutCodes(unit) : unit, taken, agents.idOf);
   return {
     ...aid,
     people: agents.list,
@@ -66,6 +69,17 @@ const plain = (text: string) =>
 
 const allUnits = (unit: Component): Component[] =>
   unit.children.flatMap((child) => [child, ...allUnits(child)]);
+
+const codesOf = ({ referenceCode, children }: Component): string[] => [
+  ...(referenceCode === undefined ? [] : [referenceCode]),
+  ...children.flatMap(codesOf),
+];
+
+const withoutCodes = (unit: Component): Component => ({
+  ...unit,
+  referenceCode: undefined,
+  children: unit.children.map(withoutCodes),
+});
 
 function idsOf(unit: Component): string[] {
   const containers = unit.containers.flatMap(({ id }) => (id === undefined ? [] : [id]));

@@ -164,6 +164,13 @@ repository:
 ##   What reference codes begin with there, if not with your own prefix.
 #   prefix: OC-17
 
+## What kinfonds hand-over is to know.
+# handOver:
+##   What stays with the family: numbers or titles of things, or groups under the titles that kinfonds arrange shows.
+##   None of it goes into the package, in no form; nor does what the column stays of the list marks, nor the column
+##   family note.
+#   keep: [Nils Quill's watch, "17", Recipes]
+
 ## How to read the list, where it is not understood by itself. kinfonds begin --preview shows what is understood.
 # list:
 ##   The file that is the list, where there are several: list.xlsx, list.ods, list.csv or list.tsv.

@@ -1,6 +1,7 @@
 import { readdir, rmdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import { type Start, settingsTemplate } from './begin-template.ts';
+import { beginWorkbook } from './begin-workbook.ts';
 import { CatalogueError, type Finding } from './finding.ts';
 import { LIST_FILE, SETTINGS_FILE } from './load-findings.ts';
 import { makeFolder } from './make-folder.ts';
@@ -11,7 +12,7 @@ import { writeTrouble } from './write-trouble.ts';
 import { writeWhole } from './write-whole.ts';
 
 // With a byte order mark, by which spreadsheet programs know that letters beyond English are in UTF-8.
-const LIST = `\uFEFF${COLUMNS.join(',')}\r\n`;
+const EMPTY_LIST = `\uFEFF${COLUMNS.join(',')}\r\n`;
 const SMALL_WORDS = new Set([
   'a',
   'an',
@@ -28,14 +29,44 @@ const SMALL_WORDS = new Set([
   'with',
 ]);
 
+/** A form in which a new list can be written. */
+export type ListForm = 'csv' | 'xlsx';
+
+/** A file of a new catalogue folder. */
+export type NewFile = readonly [name: string, content: string | Uint8Array];
+
 /**
- * Makes a catalogue folder with a collection.yaml that explains itself and a list.csv of headings. A list that is
- * there already is left as it is.
+ * Makes a catalogue folder with a collection.yaml that explains itself and a list to fill in, in each form that is asked
+ * for. A list that is there already is left as it is.
  * @returns the paths of the files made
  * @throws CatalogueError, with nothing changed, where there is a collection.yaml already, where an option cannot be
  * used, or where the files cannot be written
  */
-export async function beginCatalogue(folder: string, start: Start = {}): Promise<string[]> {
+export async function beginCatalogue(
+  folder: string,
+  start: Start = {},
+  forms: readonly ListForm[] = ['csv'],
+): Promise<string[]> {
+  const lists = forms.map(
+    (form): NewFile => (form === 'csv' ? [LIST_FILE, EMPTY_LIST] : ['list.xlsx', beginWorkbook()]),
+  );
+  return makeCatalogue(folder, start, (there) => (listsIn(there).length > 0 ? [] : lists));
+}
+
+/** The names of files in a folder that are a list, or may be meant as one. */
+export const listsIn = (names: readonly string[]): string[] =>
+  names.filter((name) => /^list\.(csv|tsv|txt|xlsx?|ods)$/i.test(name));
+
+/**
+ * Makes a catalogue folder with a collection.yaml and the lists that `listsFor` gives for what is there already.
+ * @returns the paths of the files made, collection.yaml first
+ * @throws CatalogueError as `beginCatalogue` does, and what `listsFor` throws
+ */
+export async function makeCatalogue(
+  folder: string,
+  start: Start,
+  listsFor: (there: readonly string[]) => readonly NewFile[] | Promise<readonly NewFile[]>,
+): Promise<string[]> {
   const prefix = start.prefix ?? (start.title === undefined ? undefined : initials(start.title));
   const filled: Start = { ...start, ...(prefix === undefined ? {} : { prefix }) };
   const troubles = optionTroubles(filled);
@@ -45,12 +76,11 @@ export async function beginCatalogue(folder: string, start: Start = {}): Promise
   try {
     const there = await readdir(folder);
     if (there.includes(SETTINGS_FILE)) throw new CatalogueError([already(folder, there)]);
-    const list = there.some((name) => /^list\.(csv|tsv|txt|xlsx?|ods)$/i.test(name));
-    // The list first: without a collection.yaml the folder is no catalogue yet, and this can be run again.
-    const files: [string, string][] = list ? [] : [[join(folder, LIST_FILE), LIST]];
-    files.push([join(folder, SETTINGS_FILE), settingsTemplate(filled)]);
-    for (const [path, content] of files) await writeWhole(path, content);
-    return files.map(([path]) => path).reverse();
+    const lists = await listsFor(there);
+    // The lists first: without a collection.yaml the folder is no catalogue yet, and this can be run again.
+    for (const [name, content] of [...lists, [SETTINGS_FILE, settingsTemplate(filled)] as const])
+      await writeWhole(join(folder, name), content);
+    return [SETTINGS_FILE, ...lists.map(([name]) => name)].map((name) => join(folder, name));
   } catch (error) {
     if (made !== undefined) await rmdir(made).catch(() => {});
     throw writeTrouble(join(folder, SETTINGS_FILE), error);
@@ -58,7 +88,7 @@ export async function beginCatalogue(folder: string, start: Start = {}): Promise
 }
 
 /** The first letters of the words of a title, small words left out, four at most: QFP for Quill family papers. */
-function initials(title: string): string | undefined {
+export function initials(title: string): string | undefined {
   const words = title.match(/[\p{L}\p{N}]+/gu)?.filter((word) => !SMALL_WORDS.has(word.toLowerCase())) ?? [];
   const letters = words.map((word) => [...word][0]?.toUpperCase() ?? '');
   return letters.length === 0 ? undefined : letters.slice(0, 4).join('');

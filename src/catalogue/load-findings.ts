@@ -46,20 +46,35 @@ export function noSettings(folder: string): Finding {
 }
 
 export function noList(folder: string, names: readonly string[]): Finding {
-  const workbook = names.find((name) => /^list\.(xlsx?|ods)$/i.test(name));
-  const nearly = names.find((name) => name.toLowerCase() === LIST_FILE || /^list\.(txt|tsv)$/i.test(name));
-  const place = { file: folder };
-  if (workbook !== undefined) {
-    const found = `There is no ${LIST_FILE}; ${workbook} is there, but workbooks cannot be read yet.`;
-    const advice = `Open ${workbook} in a spreadsheet program and save it as “CSV UTF-8” under the name ${LIST_FILE}.`;
-    return { rule: 'catalogue.no-list', weight: 'must', place, found, advice };
-  }
-  const found = `There is no ${LIST_FILE}${nearly === undefined ? '' : `, but there is ${nearly}`}.`;
+  const nearly = names.find((name) => /^list\.(?:csv|txt|tsv|xlsx?|xlsm|ods)$/i.test(name));
+  const found = `There is no ${LIST_FILE} and no list.xlsx${nearly === undefined ? '' : `, but there is ${nearly}`}.`;
   const advice =
     nearly === undefined
-      ? 'Save the list of things there from a spreadsheet program, as “CSV UTF-8”.'
-      : `If that is the list, rename it to ${LIST_FILE}.`;
-  return { rule: 'catalogue.no-list', weight: 'must', place, found, advice };
+      ? 'Save the list of things there from a spreadsheet program, as list.xlsx or as list.csv (“CSV UTF-8”).'
+      : /\.xls$/i.test(nearly)
+        ? 'Open it in a spreadsheet program and save it as list.xlsx.'
+        : `If that is the list, rename it to ${nearly.toLowerCase().replace(/\.txt$/, '.csv')}.`;
+  return { rule: 'catalogue.no-list', weight: 'must', place: { file: folder }, found, advice };
+}
+
+/** A file that collection.yaml says is the list, and that cannot be it. */
+export function noSuchList(file: string): Finding {
+  const found = `The list is to be ${file}, by “file” under “list”, and there is no such file here.`;
+  const advice =
+    'Mend the name, or leave that entry out: list.xlsx, list.ods, list.csv and list.tsv are found.';
+  return { rule: 'catalogue.no-list', weight: 'must', place: { file: SETTINGS_FILE }, found, advice };
+}
+
+/** Several lists of which more than one holds things: to choose in silence would lose the others. */
+export function severalLists(folder: string, files: readonly string[]): Finding {
+  const named = `${files.slice(0, -1).join(', ')} and ${files.at(-1)}`;
+  return {
+    rule: 'catalogue.several-lists',
+    weight: 'must',
+    place: { file: folder },
+    found: `There ${files.length === 2 ? 'are two lists' : `are ${files.length} lists`} here that hold things, ${named}; only one can be the list.`,
+    advice: `Say in collection.yaml which one is (list: {file: ${files[0]}}), or take the others out of the folder.`,
+  };
 }
 
 export function unreadable(file: string, error: unknown): Finding {

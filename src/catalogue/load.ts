@@ -4,14 +4,17 @@ import { readDate } from '../dates/index.ts';
 import { sizeFindings } from '../housing/piece.ts';
 import { stockFrom } from '../housing/stock.ts';
 import { readSettings } from '../intake/collection-yaml.ts';
-import { readList } from '../intake/list.ts';
 import { readNumbers } from '../intake/numbers.ts';
 import type { Known } from '../intake/things.ts';
 import type { Catalogue } from './catalogue.ts';
 import { dateContextOf } from './date-context.ts';
+import { findList } from './find-list.ts';
 import { CatalogueError, type Finding } from './finding.ts';
+import type { FindingAid } from './finding-aid.ts';
+import { FINDING_AID_FILE, findingAidFromJson } from './finding-aid-file.ts';
 import { finishSettling } from './finish-settling.ts';
-import { folderTrouble, LIST_FILE, noList, noSettings, SETTINGS_FILE, unreadable } from './load-findings.ts';
+import { inList } from './list-places.ts';
+import { folderTrouble, noSettings, SETTINGS_FILE, unreadable } from './load-findings.ts';
 import { localDay } from './local-day.ts';
 import { NUMBERS_FILE } from './numbers-file.ts';
 import type { Settings } from './settings.ts';
@@ -40,27 +43,36 @@ export async function loadCatalogue(folder: string, today = localDay()): Promise
     return undefined;
   };
   const yaml = await contentOf(SETTINGS_FILE, () => noSettings(folder));
-  const csv = await contentOf(LIST_FILE, () => noList(folder, names));
   const numbers = await contentOf(NUMBERS_FILE);
+  const base = baseFrom(await contentOf(FINDING_AID_FILE), findings);
 
   const { settings, findings: ofSettings } =
     yaml === undefined ? noneRead() : readSettings(yaml, SETTINGS_FILE);
-  const list =
-    csv === undefined ? { things: [], findings: [] } : readList(csv, LIST_FILE, known(settings, today));
+  const { list, findings: ofList } = await findList(
+    folder,
+    names,
+    knownFrom(settings, today),
+    settings?.list,
+  );
   const settled = numbers === undefined ? { rows: [], findings: [] } : readNumbers(numbers, NUMBERS_FILE);
   const ofStock =
     settings === undefined ? [] : stockFrom(settings.housing, settings.repository.country).findings;
-  const ofSizes = sizeFindings(list.things);
-  const all = [...findings, ...ofSettings, ...ofStock, ...list.findings, ...ofSizes, ...settled.findings];
+  const things = list?.things ?? [];
+  const ofSizes = list === undefined ? [] : inList(sizeFindings(things), { ...list, listFile: list.file });
+  // A finding aid that was taken in is a catalogue without anything in its list.
+  const ofRows = base === undefined ? ofList : ofList.filter(({ rule }) => rule !== 'list.no-things');
+  const all = [...findings, ...ofSettings, ...ofStock, ...ofRows, ...ofSizes, ...settled.findings];
   const musts = all.filter(({ weight }) => weight === 'must');
-  if (settings === undefined || csv === undefined || musts.length > 0) {
+  if (settings === undefined || list === undefined || musts.length > 0) {
     throw new CatalogueError([...musts, ...all.filter(({ weight }) => weight !== 'must')]);
   }
-  return { folder, settings, things: list.things, list: csv, settled: settled.rows, findings: all };
+  const { bytes, file: listFile, sheets } = list;
+  const read = { settings, things, list: bytes, listFile, sheets, settled: settled.rows };
+  return { folder, ...read, ...(base !== undefined && { base }), findings: all };
 }
 
 /** What the settings say that helps to read the list. */
-function known(settings: Settings | undefined, today: string): Known {
+export function knownFrom(settings: Settings | undefined, today: string): Known {
   if (settings === undefined) return {};
   const { people } = settings;
   const context = dateContextOf(settings);
@@ -76,6 +88,18 @@ function known(settings: Settings | undefined, today: string): Known {
       people: people.map(({ name, also, born: written }) => ({ name, also, ...born(written) })),
     },
   };
+}
+
+/** The finding aid that the folder began with, if it was taken in; what is wrong with it is noted. */
+function baseFrom(bytes: Uint8Array | undefined, findings: Finding[]): FindingAid | undefined {
+  if (bytes === undefined) return undefined;
+  try {
+    return findingAidFromJson(new TextDecoder().decode(bytes));
+  } catch (error) {
+    if (!(error instanceof CatalogueError)) throw error;
+    findings.push(...error.findings);
+    return undefined;
+  }
 }
 
 function noneRead(): ReturnType<typeof readSettings> {

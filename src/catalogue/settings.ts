@@ -5,7 +5,9 @@ import { countryCode, isil, level, repository } from './component.ts';
 import { dayOrInstant } from './day-or-instant.ts';
 import { LANGUAGE_CODES } from './finding-aid.ts';
 import { FORMAT_NAMES } from './format-names.ts';
+import { handOverSettings } from './hand-over-settings.ts';
 import { housingSettings } from './housing-settings.ts';
+import { listSettings } from './list-settings.ts';
 import { line, prose } from './text.ts';
 
 /** By what things can be put into groups. */
@@ -156,10 +158,12 @@ export const settings = z.strictObject({
   rights: line.optional().describe('Rights in the description itself, such as CC0 1.0 Universal'),
   rightsAddress: line.optional(),
   people: z.array(personSettings).default([]),
+  list: listSettings.prefault({}),
   sort: sortSettings.prefault({}),
   housing: housingSettings.prefault({}),
   check: checkSettings.prefault({}),
   recipient: recipientSettings.optional(),
+  handOver: handOverSettings.prefault({}),
   groups: z
     .record(line, groupSettings)
     .default({})

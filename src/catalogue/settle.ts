@@ -13,8 +13,10 @@ export interface SettledFiles {
   numbers: string;
   /** The new content of list.csv, where things in it were given numbers. */
   list?: Uint8Array;
-  /** The content of list.csv from which all this was worked out. */
+  /** The content of the list from which all this was worked out. */
   expected: Uint8Array;
+  /** The name of its file, which is list.csv where it is written to. */
+  listFile?: string;
 }
 
 /**
@@ -27,8 +29,9 @@ export interface SettledFiles {
  */
 export async function writeSettled(folder: string, files: SettledFiles): Promise<void> {
   if ((await readJournal(folder)) !== undefined) throw new CatalogueError([atTheSameTime()]);
-  const old = await contentOf(folder, LIST_FILE);
-  if (old === undefined || !sameBytes(old, files.expected)) throw new CatalogueError([listChanged()]);
+  const { listFile = LIST_FILE } = files;
+  const old = await contentOf(folder, listFile);
+  if (old === undefined || !sameBytes(old, files.expected)) throw new CatalogueError([listChanged(listFile)]);
   await sweep(folder);
   await commit(folder, files, old);
   const given = await finishSettling(folder);
@@ -36,9 +39,13 @@ export async function writeSettled(folder: string, files: SettledFiles): Promise
 }
 
 /** Up to the point of no return; what fails before it is taken away again. */
-async function commit(folder: string, { numbers, list }: SettledFiles, old: Uint8Array): Promise<void> {
+async function commit(
+  folder: string,
+  { numbers, list, listFile = LIST_FILE }: SettledFiles,
+  old: Uint8Array,
+): Promise<void> {
   // What is private in the list is so in what is made from it.
-  const mode = (await stat(join(folder, LIST_FILE))).mode & 0o777;
+  const mode = (await stat(join(folder, listFile))).mode & 0o777;
   const before = await contentOf(folder, NUMBERS_FILE);
   const staged: Staged[] = [];
   const entries: Journal['files'] = [];
@@ -108,10 +115,10 @@ async function contentOf(folder: string, name: string): Promise<Uint8Array | und
 
 const sameBytes = (one: Uint8Array, other: Uint8Array) => Buffer.compare(one, other) === 0;
 
-function listChanged(): Finding {
+function listChanged(file: string): Finding {
   const found = 'The list has been changed since it was read, so no number was settled.';
   const advice = 'Save it and close it in other programs, then settle again.';
-  return { rule: 'settle.list-changed', weight: 'must', place: { file: LIST_FILE }, found, advice };
+  return { rule: 'settle.list-changed', weight: 'must', place: { file }, found, advice };
 }
 
 function atTheSameTime(): Finding {

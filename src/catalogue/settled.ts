@@ -28,3 +28,7 @@ export const MOVED = 'moved';
 
 /** Between the numbers of the boxes in which a bundle lies that is too large for one. */
 export const SEVERAL = ', ';
+
+/** The numbers of the boxes of a settled thing; a box that only the list names bears any name, commas included. */
+export const boxesOf = ({ box, boxKind }: Settled): string[] =>
+  box === undefined ? [] : boxKind === undefined ? [box] : box.split(SEVERAL);

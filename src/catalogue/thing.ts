@@ -31,6 +31,10 @@ export interface Thing {
   /** Box in which the thing lies now, where the list has such a column. */
   box?: string;
   languages: readonly string[];
+  /** What marks the thing as staying with the family; undefined where the list does not, or says no. */
+  stays?: string;
+  /** A note meant for the family: no export and no package has it. */
+  familyNote?: string;
   /** Cells of columns the program does not know, under their headings as written. */
   extra: readonly { heading: string; text: string }[];
 }
@@ -57,6 +61,8 @@ export const COLUMNS = [
   'box',
   'language',
   'creator',
+  'stays',
+  'family note',
 ] as const;
 
 export type Column = (typeof COLUMNS)[number];

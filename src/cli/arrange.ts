@@ -70,6 +70,7 @@ async function settleNumbers(catalogue: Catalogue, move: boolean, { json }: Opti
   const { CatalogueError } = await import('../catalogue/finding.ts');
   const { referenceCodes, settle } = await import('../arrange/index.ts');
   const { withNumbers } = await import('../intake/number-cells.ts');
+  const { canTakeNumbers, noNumbersInto } = await import('../intake/numbers-not-written.ts');
   const { numbersToCsv } = await import('../catalogue/numbers-file.ts');
   const { writeSettled } = await import('../catalogue/settle.ts');
   const { saySettling } = await import('../arrange/say-settling.ts');
@@ -78,10 +79,14 @@ async function settleNumbers(catalogue: Catalogue, move: boolean, { json }: Opti
   if (unread.length > 0) throw new CatalogueError(unread.map((finding) => ({ ...finding, weight: 'must' })));
   const settling = settle(catalogue, move, localDay());
   const { given, rows } = settling;
-  const list = given.size === 0 ? undefined : withNumbers(catalogue.list, given);
+  const { listFile, settings } = catalogue;
+  if (given.size > 0 && !canTakeNumbers(listFile))
+    throw new CatalogueError([noNumbersInto(listFile, given.size)]);
+  const list = given.size === 0 ? undefined : withNumbers(catalogue.list, given, settings.list);
   await writeSettled(catalogue.folder, {
     numbers: numbersToCsv(rows, referenceCodes(catalogue.settings)),
     expected: catalogue.list,
+    listFile,
     ...(list !== undefined && { list }),
   });
   if (json) return printJson(rows);

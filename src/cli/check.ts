@@ -31,17 +31,19 @@ export function checkCommand(program: Command): void {
         if (json) return printJson(handling);
         return printLines(handling.length === 0 ? ['Nothing is noted to be done.'] : sayHandling(handling));
       }
+      const { inList } = await import('../catalogue/list-places.ts');
       const { copiesIn } = await import('../copies/index.ts');
       const named = catalogue.things.flatMap(({ copies }) => copies);
       const bar = progress(new Set(named).size);
       const copies = await copiesIn(folder, named, () => bar('looking at the copies')).finally(() => bar());
       const found = review(catalogue, arranged, copies);
-      const { findings, answered } = found;
+      const { answered } = found;
+      const findings = inList(found.findings, catalogue);
       process.exitCode = findings.length > 0 ? 1 : 0;
       if (out !== undefined) {
         const { reportPage } = await import('../review/report.ts');
         const { writeWhole } = await import('../catalogue/write-whole.ts');
-        await writeWhole(out, reportPage(settings.title, localDay(), found, handling));
+        await writeWhole(out, reportPage(settings.title, localDay(), { findings, answered }, handling));
       }
       if (json) return printJson(findings);
       if (out !== undefined) {

@@ -35,6 +35,10 @@ export function exportCommand(program: Command): void {
       const { localDay } = await import('../catalogue/local-day.ts');
       const { arrangement } = await import('../arrange/index.ts');
       const { exportFindingAid } = await import('../export/index.ts');
+      if (resolve(out) === resolve(folder)) {
+        // A finding-aid.json among list and settings is a finding aid that was taken in.
+        program.error('error: --out must be another folder than that of the catalogue', { exitCode: 2 });
+      }
       const catalogue = await loadCatalogue(folder);
       const wanted = to ?? catalogue.settings.recipient?.formats ?? ['ead3'];
       const bar = progress(1 + wanted.length);
@@ -45,7 +49,8 @@ export function exportCommand(program: Command): void {
       const pictures = wanted.includes('html') ? await drawPictures(folder, aid) : new Map();
       const result = await exportFindingAid(aid, wanted, out, {
         places: { folder: schemas },
-        copiesAt: addressFrom(out, folder),
+        // A finding aid that was taken in says itself where its copies are.
+        ...(catalogue.base === undefined && { copiesAt: addressFrom(out, folder) }),
         pictures,
         step: bar,
       }).finally(() => bar());

@@ -34,7 +34,10 @@ export function shelve(
     return box;
   };
   for (const [shelf, all] of waiting) {
-    const last = [...boxes.values()].filter(({ kind }) => kind?.takes.includes(shelf)).at(-1);
+    const last = [...boxes.values()]
+      .filter(({ kind }) => kind?.takes.includes(shelf))
+      .sort(byNumber)
+      .at(-1);
     const rest = [...all];
     // In order: once something does not go into the last box, nothing after it does.
     while (last?.kind !== undefined && rest[0] !== undefined && roomIn(last.kind, last.units, rest[0])) {
@@ -62,8 +65,13 @@ function boxNamed(
   stock: Stock,
 ): ShelfBox {
   const known = boxes.get(number);
-  if (known !== undefined) return known;
   const kind = boxKindNamed(id, stock);
+  if (known !== undefined) {
+    // The list may name a box before a settled number says of what kind it is.
+    if (kind !== undefined) known.kind ??= kind;
+    if (id === PACKAGE) known.type = 'package';
+    return known;
+  }
   const type = id === PACKAGE ? 'package' : 'box';
   const box: ShelfBox = { number, type, ...(kind !== undefined && { kind }), units: [] };
   boxes.set(number, box);

@@ -1,8 +1,10 @@
 import type { Finding } from '../catalogue/finding.ts';
+import { KEPT, type ListSettings } from '../catalogue/list-settings.ts';
 import { nearest } from '../catalogue/nearest.ts';
 import { COLUMNS, type Column } from '../catalogue/thing.ts';
-import { columnLetters } from './csv.ts';
+import { columnLetters } from './column-letters.ts';
 import { EVERYDAY_HEADINGS } from './headings.ts';
+import { HEADINGS_ABROAD } from './headings-abroad.ts';
 
 /** A heading without what people write now one way, now another: capitals, accents, punctuation, blanks. */
 export function comparable(heading: string): string {
@@ -10,12 +12,16 @@ export function comparable(heading: string): string {
     .toLowerCase()
     .normalize('NFD')
     .replace(/\p{M}/gu, '')
-    .replace(/\bn[or][.º°]?(?=\P{L}|$)|№|#/gu, ' no ')
+    .replaceAll('ß', 'ss')
+    .replace(/\bn(?:[or][.º°]?|[º°])(?=\P{L}|$)|№|#/gu, ' no ')
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim();
 }
 
 const MEANING = new Map<string, Column>();
+for (const headings of Object.values(HEADINGS_ABROAD)) {
+  for (const column of COLUMNS) for (const word of headings[column] ?? []) MEANING.set(word, column);
+}
 for (const column of COLUMNS) {
   for (const word of [column, ...EVERYDAY_HEADINGS[column]]) MEANING.set(word, column);
 }
@@ -24,6 +30,33 @@ for (const column of COLUMNS) {
 export function columnOf(heading: string): Column | undefined {
   return MEANING.get(comparable(heading)) ?? MEANING.get(comparable(heading.replace(/\([^)]*\)/g, ' ')));
 }
+
+/** What the headings of a list mean. */
+export interface Meanings {
+  columnOf(heading: string): Column | undefined;
+  /** Whether collection.yaml says what a heading means; then nothing is to be said of it. */
+  isSettled(heading: string): boolean;
+}
+
+/** What headings mean by themselves. */
+export const BY_THEMSELVES: Meanings = { columnOf, isSettled: () => false };
+
+/** What headings mean where collection.yaml says it of some of them, however those are written. */
+export function meaningsOf(columns: ListSettings['columns']): Meanings {
+  const entries = Object.entries(columns);
+  if (entries.length === 0) return BY_THEMSELVES;
+  const settled = new Map(entries.map(([heading, column]) => [keyOf(heading), column]));
+  return {
+    columnOf(heading) {
+      const column = settled.get(keyOf(heading));
+      return column === undefined ? columnOf(heading) : column === KEPT ? undefined : column;
+    },
+    isSettled: (heading) => settled.has(keyOf(heading)),
+  };
+}
+
+// A heading of signs alone (§) has nothing to compare but itself.
+const keyOf = (heading: string) => comparable(heading) || heading.trim();
 
 /** Where each column of the list is found, and which others are to be kept beside. */
 export interface Layout {
@@ -35,7 +68,11 @@ export interface Layout {
 }
 
 /** Decides which column of a list means what; two columns with one meaning are never chosen between in silence. */
-export function layoutOf(headings: readonly string[], place: Finding['place']): Layout {
+export function layoutOf(
+  headings: readonly string[],
+  place: Finding['place'],
+  { columnOf, isSettled }: Meanings = BY_THEMSELVES,
+): Layout {
   const findings: Finding[] = [];
   const at = new Map<Column, number>();
   const extra: Layout['extra'][number][] = [];
@@ -47,7 +84,12 @@ export function layoutOf(headings: readonly string[], place: Finding['place']): 
   findings.push(...repeated(headings).map(([heading, ...indexes]) => twice(place, heading, indexes)));
   for (const column of COLUMNS) {
     const candidates = headings.flatMap((heading, index) => (columnOf(heading) === column ? [index] : []));
-    const proper = candidates.find((index) => comparable(headings[index] ?? '') === column);
+    const settled = candidates.filter((index) => isSettled(headings[index] ?? ''));
+    // Two that collection.yaml names for one column are no better than two that nobody named.
+    const proper =
+      settled.length > 0
+        ? settled.find(() => settled.length === 1)
+        : candidates.find((index) => comparable(headings[index] ?? '') === column);
     const chosen = proper ?? candidates[0];
     if (chosen === undefined) continue;
     at.set(column, chosen);
@@ -62,7 +104,7 @@ export function layoutOf(headings: readonly string[], place: Finding['place']): 
       findings.push({ rule: 'list.column-unclear', weight: 'must', place, found, advice });
     } else {
       const kept = others.map((index) => `“${headings[index]}”`).join(' and ');
-      const found = `The headings ${words} mean the same column; “${column}” was used, ${kept} is kept in the notes.`;
+      const found = `The headings ${words} mean the same column; “${headings[chosen]}” was used, ${kept} is kept in the notes.`;
       findings.push({ rule: 'list.column-doubled', weight: 'should', place, found });
       others.forEach(keepBeside);
     }
@@ -70,7 +112,8 @@ export function layoutOf(headings: readonly string[], place: Finding['place']): 
 
   headings.forEach((heading, index) => {
     if (columnOf(heading) !== undefined) return;
-    if (heading !== '' && headings.indexOf(heading) === index) findings.push(unknown(place, heading));
+    if (heading !== '' && headings.indexOf(heading) === index && !isSettled(heading))
+      findings.push(unknown(place, heading));
     keepBeside(index);
   });
   if (!at.has('title')) findings.push(noTitle(place, headings));

@@ -2,6 +2,8 @@
 export interface Row {
   row: number;
   cells: string[];
+  /** What a spreadsheet keeps beside a cell; never in comma-separated values. */
+  remarks?: { index: number; what: 'comment' | 'time of day'; text: string }[];
 }
 
 /** What was odd in a text; complete once its last row has been read. */

@@ -1,7 +1,13 @@
-import type { Finding, Place } from '../catalogue/finding.ts';
+import type { Finding } from '../catalogue/finding.ts';
+import type { Encoding } from '../catalogue/list-settings.ts';
 import { forbiddenCharacter } from '../catalogue/text.ts';
+import type { Column } from '../catalogue/thing.ts';
 import { type Oddities, type Row, readRows } from './csv-rows.ts';
 import { decodeText } from './decode.ts';
+import { decodeList } from './decode-list.ts';
+import { HEADINGS_WITHIN, headingRowAmong } from './heading-row.ts';
+import { recogniseSeparator } from './separator.ts';
+import { empty, forbidden, noSuchRow, sayOddities } from './table-findings.ts';
 
 /** A list as a table. */
 export interface Table {
@@ -10,17 +16,25 @@ export interface Table {
   headingRow: number;
   /** Every row below them that holds something; to be read once. */
   rows: Iterable<Row>;
+  /** What stands above the headings. */
+  above?: readonly Row[];
   /** What was odd in the rows; complete once the last has been read. */
   oddities(): Finding[];
 }
 
+/** How a list is to be read that its owner keeps, not the program. */
+export interface HowToRead {
+  columnOf(heading: string): Column | undefined;
+  encoding?: Encoding | undefined;
+  /** The row in which the headings stand; looked for among the first rows if not given. */
+  headingRow?: number | undefined;
+}
+
 const SAVE_AS = 'Open it in a spreadsheet program and save it as “CSV UTF-8” under the name list.csv.';
-const SEPARATORS = [',', ';', '\t'] as const;
-// Rows looked at to recognise the separator.
-const SAMPLE = 20;
 
 /**
- * Reads a list in comma-separated values; semicolons and tabs serve as well.
+ * Reads a table in comma-separated values in UTF-8 or UTF-16, its headings in its first row; semicolons and tabs serve
+ * as well.
  * @param file the name for messages
  * @param isHeading whether a text is known as the heading of a column; helps to recognise the separator
  * @returns the table (undefined where the bytes hold none) and what was found on the way
@@ -32,112 +46,72 @@ export function readTable(
 ): { table?: Table; findings: Finding[] } {
   const decoded = decodeText(bytes, file, SAVE_AS);
   if ('trouble' in decoded) return { findings: [decoded.trouble] };
+  return tableIn(decoded.text, file, isHeading, () => 0);
+}
+
+/**
+ * Reads a list in comma-separated values as people keep it: in the encodings of old programs too, and with words above
+ * its headings.
+ * @param file the name for messages
+ * @returns the table (undefined where the bytes hold none), its text and encoding, and what was found on the way
+ */
+export function readTextList(
+  bytes: Uint8Array,
+  file: string,
+  { columnOf, encoding, headingRow }: HowToRead,
+): { table?: Table; findings: Finding[]; decoded?: { text: string; encoding: Encoding } } {
+  const decoded = decodeList(bytes, file, SAVE_AS, encoding);
+  if ('trouble' in decoded) return { findings: [decoded.trouble] };
+  const isHeading = (heading: string) => columnOf(heading) !== undefined;
+  const headAmong = (rows: readonly Row[]) => {
+    if (headingRow === undefined) return headingRowAmong(rows, columnOf);
+    return rows.findIndex(({ row }) => row >= headingRow);
+  };
+  const within = headingRow ?? HEADINGS_WITHIN;
+  const { table, findings } = tableIn(decoded.text, file, isHeading, headAmong, within);
+  return { ...(table !== undefined && { table }), findings: [...decoded.findings, ...findings], decoded };
+}
+
+/** @param headAmong which of the first rows holds the headings; below 0 where none of them does */
+function tableIn(
+  content: string,
+  file: string,
+  isHeading: (text: string) => boolean,
+  headAmong: (rows: readonly Row[]) => number,
+  within = 1,
+): { table?: Table; findings: Finding[] } {
   // Some spreadsheet programs put the separator into a line of its own, which they do not count as a row.
-  const named = /^sep=([,;\t])\r?\n/i.exec(decoded.text);
-  const text = named === null ? decoded.text : decoded.text.slice(named[0].length);
-  const separator = named?.[1] ?? recognise(text, isHeading);
+  const named = /^sep=([,;\t])\r?\n/i.exec(content);
+  const text = named === null ? content : content.slice(named[0].length);
+  const separator = named?.[1] ?? recogniseSeparator(text, isHeading, within);
   const found: Oddities = { stray: [] };
   const rows = readRows(text, separator, found);
   const oddities = () => sayOddities(found, text, named === null ? 0 : 1, file);
 
-  const { value: head, done } = rows.next();
-  if (done === true) return { findings: found.unclosed === undefined ? [empty(file)] : oddities() };
+  const first: Row[] = [];
+  while (first.length < within) {
+    const { value, done } = rows.next();
+    if (done === true) break;
+    first.push(value);
+  }
+  if (first.length === 0) return { findings: found.unclosed === undefined ? [empty(file)] : oddities() };
+  const at = headAmong(first);
+  const head = first[at];
+  if (head === undefined) return { findings: [...oddities(), noSuchRow(file)] };
   const headings = head.cells.map(tidyHeading);
   const clean = forbiddenCharacter(text) === undefined;
   const findings = clean ? [] : forbidden(readRows(text, separator), headings, file);
-  return { table: { headings, headingRow: head.row, rows, oddities }, findings };
+  const below = joined(first.slice(at + 1), rows);
+  const above = at === 0 ? {} : { above: first.slice(0, at) };
+  return { table: { headings, headingRow: head.row, rows: below, oddities, ...above }, findings };
 }
 
-function sayOddities(
-  { stray, unclosed }: Oddities,
-  text: string,
-  linesBefore: number,
-  file: string,
-): Finding[] {
-  const findings = stray.map((row) => strayText({ file, row }));
-  if (unclosed === undefined) return findings;
-  const line = text.slice(0, unclosed.at).split(/\r\n|\r|\n/).length + linesBefore;
-  return [...findings, openQuote({ file, row: unclosed.row, line })];
+function* joined(first: readonly Row[], others: Iterable<Row>): Generator<Row> {
+  yield* first;
+  yield* others;
 }
 
-function openQuote(place: Place): Finding {
-  return {
-    rule: 'list.unclosed-quote',
-    weight: 'must',
-    place,
-    found: 'A quotation mark (") opens a cell here, and none closes it before the file ends.',
-    advice: 'Put one at the end of that cell; where a cell itself holds a quotation mark, write it twice.',
-  };
-}
-
-function tidyHeading(text: string): string {
+/** A heading on one line. */
+export function tidyHeading(text: string): string {
   return text.replace(/\s+/g, ' ').trim();
-}
-
-/** The separator that gives the most known headings, then the most even rows, then the most columns. */
-function recognise(text: string, isHeading: (text: string) => boolean): string | undefined {
-  let best: { separator: string; score: readonly number[] } | undefined;
-  for (const separator of SEPARATORS) {
-    const rows = firstOf(readRows(text, separator), SAMPLE);
-    const head = rows[0]?.cells;
-    // Nothing but separators: the list is empty.
-    if (head === undefined) return separator;
-    if (head.length < 2) continue;
-    const even = rows.filter(({ cells }) => cells.length === head.length).length;
-    const score = [head.filter(isHeading).length, even, head.length];
-    if (best === undefined || higher(score, best.score)) best = { separator, score };
-  }
-  return best?.separator;
-}
-
-function firstOf<Item>(items: Iterable<Item>, most: number): Item[] {
-  const first: Item[] = [];
-  for (const item of items) if (first.push(item) === most) break;
-  return first;
-}
-
-function higher(one: readonly number[], other: readonly number[]): boolean {
-  const at = one.findIndex((value, index) => value !== other[index]);
-  return at >= 0 && (one[at] ?? 0) > (other[at] ?? 0);
-}
-
-function strayText(place: Place): Finding {
-  return {
-    rule: 'list.stray-quote',
-    weight: 'should',
-    place,
-    found: 'Text follows the quotation mark (") that closes a cell; both were read as one cell.',
-    advice: 'Put the whole cell between quotation marks, and write every quotation mark inside it twice.',
-  };
-}
-
-/** A list in which there is nothing at all. */
-function empty(file: string): Finding {
-  const advice =
-    'Write the headings in its first row (title is the one that must be there) and one thing a row below.';
-  return { rule: 'list.empty', weight: 'must', place: { file }, found: 'The list is empty.', advice };
-}
-
-function forbidden(rows: Iterable<Row>, headings: readonly string[], file: string): Finding[] {
-  return [...rows].flatMap(({ row, cells }) =>
-    cells.flatMap((cell, at): Finding[] => {
-      const character = forbiddenCharacter(cell);
-      if (character === undefined) return [];
-      const code = character.codePoint.toString(16).toUpperCase().padStart(4, '0');
-      const before = cell.slice(0, character.at).slice(-30);
-      const where = before === '' ? 'begins with' : `holds, after “${before}”,`;
-      const column = headings[at] || columnLetters(at);
-      const found = `The cell ${where} the control character U+${code}, which no XML document can hold.`;
-      const advice = 'Delete it in the list: it is invisible, so retype the words around it.';
-      return [
-        { rule: 'list.forbidden-character', weight: 'must', place: { file, row, column }, found, advice },
-      ];
-    }),
-  );
-}
-
-/** The letters over a spreadsheet's column: A for 0, AA for 26. */
-export function columnLetters(index: number): string {
-  const last = String.fromCharCode(65 + (index % 26));
-  return index < 26 ? last : columnLetters(Math.floor(index / 26) - 1) + last;
 }

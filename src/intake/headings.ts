@@ -143,4 +143,29 @@ export const EVERYDAY_HEADINGS: Readonly<Record<Column, readonly string[]>> = {
     ],
     ...['written by', 'taken by', 'maker', 'artist', 'who made it', 'who wrote it', 'who took it'],
   ],
+  stays: [
+    ...[
+      'stays with us',
+      'stays with the family',
+      'stays here',
+      'staying',
+      'we keep',
+      'we keep it',
+      'keep',
+      'to keep',
+    ],
+    ...['keep it', 'not to be given', 'not to be given away', 'not for the archive'],
+  ],
+  'family note': [
+    ...['family notes', 'private note', 'private notes', 'private remark', 'private remarks', 'for us only'],
+    ...[
+      'only for us',
+      'for the family',
+      'for the family only',
+      'for family only',
+      'note for the family',
+      'our own note',
+    ],
+    ...['notes for the family', 'note to ourselves', 'notes to ourselves'],
+  ],
 };

@@ -26,9 +26,12 @@ export function numbersOnly(file: string, rows: readonly number[]): Finding {
   return { rule: 'list.number-only', weight: 'consider', place: { file, row: first }, found };
 }
 
-export function sameNumber(file: string, number: string, rows: readonly number[]): Finding {
-  const [first = 0, ...others] = rows;
-  const named = others.slice(0, 10).join(', ');
+export function sameNumber(number: string, places: readonly { file: string; row: number }[]): Finding {
+  const [first = { file: '', row: 0 }, ...others] = places;
+  const named = others
+    .slice(0, 10)
+    .map(({ file, row }) => (file === first.file ? String(row) : `${row} (${file})`))
+    .join(', ');
   const again =
     others.length === 1
       ? `row ${named}`
@@ -36,9 +39,21 @@ export function sameNumber(file: string, number: string, rows: readonly number[]
   return {
     rule: 'list.number-twice',
     weight: 'must',
-    place: { file, row: first, column: 'number' },
-    found: `The number ${shown(number)} is given to more than one thing: in row ${first} and again in ${again}.`,
+    place: { ...first, column: 'number' },
+    found: `The number ${shown(number)} is given to more than one thing: in row ${first.row} and again in ${again}.`,
     advice: 'Give each thing a number of its own, or leave the numbers out.',
+  };
+}
+
+export function readAsGroups(file: string, sheets: readonly string[]): Finding {
+  const named = `${sheets.slice(0, -1).map(shown).join(', ')} and ${shown(sheets.at(-1) ?? '')}`;
+  return {
+    rule: 'list.sheets-as-series',
+    weight: 'consider',
+    place: { file },
+    found: `The list was read from ${sheets.length} sheets, ${named}; things without a series of their own have their sheet's name as series.`,
+    advice:
+      'To sort by sheet, write in collection.yaml sort: {groups: [series]}; to read fewer, list: {sheets: […]}.',
   };
 }
 
@@ -68,7 +83,9 @@ export function tooLong(file: string, row: number, columns: number, beyond: Thin
     weight: 'should',
     place: { file, row },
     found: `The row has cells beyond the last heading (there are ${columns} headings), beginning with ${shown(beyond[0]?.text ?? '')}; they are kept in the notes.`,
-    advice: 'A cell that holds the separator itself, such as a comma, must stand between quotation marks.',
+    advice: /\.(?:csv|tsv|txt)$/i.test(file)
+      ? 'A cell that holds the separator itself, such as a comma, must stand between quotation marks.'
+      : 'Write a heading over them to say what they are.',
   };
 }
 

@@ -1,15 +1,17 @@
 import { CatalogueError } from '../catalogue/finding.ts';
-import { columnOf, layoutOf } from './columns.ts';
-import { readTable, type Table } from './csv.ts';
+import { type Encoding, type ListSettings, listSettings } from '../catalogue/list-settings.ts';
+import { layoutOf, meaningsOf } from './columns.ts';
+import { readTextList, type Table } from './csv.ts';
 import { type Row, readRows } from './csv-rows.ts';
-import { decodeText } from './decode.ts';
 import { encodeLike } from './encode.ts';
+import { numbersNotWritten } from './numbers-not-written.ts';
 import { type RowSpan, rowSpans } from './row-spans.ts';
 
 const FILE = 'list.csv';
 const HEADING = 'number';
 const SEPARATORS = [',', ';', '\t'] as const;
-const ADVICE = `In a spreadsheet program, put a column headed “${HEADING}” before the others and save the list as “CSV UTF-8”.`;
+
+const AS_IT_IS = listSettings.parse({});
 
 /** Text to be put in at a position. */
 interface Addition {
@@ -24,43 +26,59 @@ interface Addition {
  * @param numbers for rows, as a spreadsheet counts them, that have no number yet
  * @throws CatalogueError where the list cannot take the numbers without saying something else than before
  */
-export function withNumbers(bytes: Uint8Array, numbers: ReadonlyMap<number, string>): Uint8Array {
-  const decoded = decodeText(bytes, FILE, ADVICE);
-  if ('trouble' in decoded) throw new CatalogueError([decoded.trouble]);
-  const table = tableOf(bytes);
-  const column = layoutOf(table.headings, { file: FILE }).at.get('number');
+export function withNumbers(
+  bytes: Uint8Array,
+  numbers: ReadonlyMap<number, string>,
+  settings: ListSettings = AS_IT_IS,
+): Uint8Array {
+  const { table, decoded } = tableOf(bytes, settings);
+  const column = layoutOf(table.headings, { file: FILE }, meaningsOf(settings.columns)).at.get('number');
   const named = /^sep=([,;\t])\r?\n/i.exec(decoded.text);
   const before = named?.[0] ?? '';
   const text = decoded.text.slice(before.length);
-  const separator = named?.[1] ?? separatorOf(text, table.headings);
+  const separator = named?.[1] ?? separatorOf(text, table);
   const cells = new Map([[table.headingRow, HEADING], ...numbers]);
   const ways =
     column === undefined
       ? betweens(separator).map((between) => newColumn(text, separator, between, cells))
       : [inColumn(text, separator, column, numbers)];
   for (const additions of ways) {
-    const written = encodeLike(bytes, before + putIn(text, additions));
-    if (saysTheSame(tableOf(bytes), tableOf(written), column, numbers)) return written;
+    const written = encodeLike(bytes, before + putIn(text, additions), decoded.encoding);
+    const read = written === undefined ? undefined : tableOf(written, settings);
+    if (written === undefined || read?.decoded.encoding !== decoded.encoding) continue;
+    if (saysTheSame(tableOf(bytes, settings).table, read.table, column, numbers)) return written;
   }
-  throw refusal();
+  throw new CatalogueError([numbersNotWritten()]);
 }
 
 // Where a line is a cell, what is written there may hold one separator or another, and must stay whole.
 const betweens = (separator: string | undefined) => (separator === undefined ? SEPARATORS : [separator]);
 
-function tableOf(bytes: Uint8Array): Table {
-  const { table } = readTable(bytes, FILE, (heading) => columnOf(heading) !== undefined);
-  if (table === undefined) throw refusal();
-  return table;
+function tableOf(
+  bytes: Uint8Array,
+  { encoding, headings, columns }: ListSettings,
+): { table: Table; decoded: { text: string; encoding: Encoding } } {
+  const { columnOf } = meaningsOf(columns);
+  const { table, decoded, findings } = readTextList(bytes, FILE, {
+    columnOf,
+    encoding,
+    headingRow: headings,
+  });
+  if (table === undefined || decoded === undefined) throw new CatalogueError(findings);
+  return { table, decoded };
 }
 
-/** The separator with which the first row reads as the headings do; undefined for a list of one column. */
-function separatorOf(text: string, headings: readonly string[]): string | undefined {
+/** The separator with which the headings read as they do; undefined for a list of one column. */
+function separatorOf(text: string, { headings, headingRow }: Table): string | undefined {
   if (headings.length < 2) return undefined;
   return SEPARATORS.find((separator) => {
-    const [first] = readRows(text, separator);
-    const read = first?.cells.map((cell) => cell.replace(/\s+/g, ' ').trim()) ?? [];
-    return read.length === headings.length && read.every((heading, index) => heading === headings[index]);
+    for (const { row, cells } of readRows(text, separator)) {
+      if (row > headingRow) return false;
+      const read = row < headingRow ? [] : cells.map((cell) => cell.replace(/\s+/g, ' ').trim());
+      if (read.length === headings.length && read.every((heading, index) => heading === headings[index]))
+        return true;
+    }
+    return false;
   });
 }
 
@@ -152,12 +170,4 @@ function saysTheSame(
     if (number !== undefined) given++;
   }
   return left.next().done === true && given === numbers.size;
-}
-
-function refusal(): CatalogueError {
-  const found = 'The numbers cannot be written into the list without changing what else it says.';
-  const place = { file: FILE };
-  return new CatalogueError([
-    { rule: 'list.numbers-not-written', weight: 'must', place, found, advice: ADVICE },
-  ]);
 }

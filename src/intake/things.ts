@@ -9,6 +9,7 @@ import { readCopyPath } from './copy-path.ts';
 import type { Table } from './csv.ts';
 import type { Row } from './csv-rows.ts';
 import { dateFindings, dateReader } from './dates.ts';
+import { familyReader } from './family-columns.ts';
 import {
   badCopy,
   noHeading,
@@ -59,6 +60,7 @@ export function readThings(
     number
   >;
   const access = once(accessReader(headings[at.access] ?? ''));
+  const family = familyReader(at, layout);
 
   const things: Thing[] = [];
   for (const row of rows) {
@@ -71,7 +73,7 @@ export function readThings(
   if (onlyNumber.length > 0) findings.push(numbersOnly(file, onlyNumber));
   return { things, findings };
 
-  function read({ row, cells }: Row): Thing | undefined {
+  function read({ row, cells, remarks }: Row): Thing | undefined {
     const title = onOneLine(text(cells, at.title));
     const number = onOneLine(text(cells, at.number));
     if (title === '') {
@@ -80,7 +82,7 @@ export function readThings(
       else findings.push(noTitle(file, row, others));
       return undefined;
     }
-    const extra = extras(row, cells);
+    const extra = extras(row, cells, remarks);
     const thing: Thing = {
       row,
       title,
@@ -120,7 +122,7 @@ export function readThings(
       }
     }
     if (extra.length > 0) thing.extra = extra;
-    return thing;
+    return Object.assign(thing, family.read(cells, remarks));
   }
 
   function names(row: number, cells: readonly string[], column: 'people' | 'creator'): readonly string[] {
@@ -145,11 +147,11 @@ export function readThings(
     });
   }
 
-  function extras(row: number, cells: readonly string[]): Extra[] {
+  function extras(row: number, cells: readonly string[], remarks: Row['remarks'] = []): Extra[] {
     const extra: Extra[] = [];
     for (const { index, heading, made } of layout.extra) {
       const cell = text(cells, index);
-      if (cell === '') continue;
+      if (cell === '' || family.has(index)) continue;
       extra.push({ heading, text: cell });
       if (made && !told.has(index)) findings.push(noHeading(file, headingRow, heading, row));
       if (made) told.add(index);
@@ -160,6 +162,11 @@ export function readThings(
       if (cell !== '') extra.push({ heading: nameByLetters(index), text: cell });
     }
     if (extra.length > inside) findings.push(tooLong(file, row, headings.length, extra.slice(inside)));
+    for (const { index, what, text } of remarks) {
+      if (family.has(index)) continue;
+      const heading = headings[index] || nameByLetters(index);
+      extra.push({ heading: what === 'comment' ? `Comment on ${heading}` : `${heading}, time of day`, text });
+    }
     return extra;
   }
 }

@@ -53,7 +53,8 @@ export function review(
   const danger = dangerRules(tables.danger);
   const titles = titleRules(tables.vague);
   const families: readonly Rules[] = [
-    reviewDescription,
+    // What a finding aid of others says of the whole is theirs to say; collection.yaml serves the list beside it.
+    ...(catalogue.base === undefined ? [reviewDescription] : []),
     reviewDates,
     titles,
     reviewWords,

@@ -94,7 +94,8 @@ describe('a new catalogue', () => {
     // What its first lines say: take away one hash and its blank.
     const used = yaml().replace(/^# /gm, '');
     writeFileSync(join(folder, 'collection.yaml'), used);
-    writeFileSync(join(folder, 'list.csv'), 'title\nA letter\n');
+    // With the headings of which the example under "list" says what they mean.
+    writeFileSync(join(folder, 'list.csv'), 'title,On the back,Shelf\nA letter,,\n');
     const { findings } = await loadCatalogue(folder);
     expect(findings).toEqual([]);
 
@@ -106,6 +107,7 @@ describe('a new catalogue', () => {
     keys(['people', 0], data.people[0]);
     keys(['people', 0, 'relations', 0], data.people[0].relations[0]);
     keys(['recipient'], data.recipient);
+    keys(['list'], data.list);
     keys(['sort'], data.sort);
     keys(['groups', 'Correspondence'], data.groups.Correspondence);
     keys(['access'], data.access);

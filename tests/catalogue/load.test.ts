@@ -102,13 +102,14 @@ describe('bad input is said clearly, and every file stays as it was', () => {
 
   it.each([
     [
-      'a workbook in place of the list',
+      'a text in place of the workbook',
       'list.xlsx',
-      /list\.xlsx is there, but workbooks cannot be read yet/,
-      /CSV UTF-8/,
+      /has the name of a workbook, but it is a text/,
+      /list\.csv/,
     ],
+    ['an old workbook', 'list.xls', /there is list\.xls/, /save it as list\.xlsx/],
     ['a list under another name', 'List.CSV', /there is List\.CSV/, /rename it to list\.csv/],
-    ['no list', 'notes.txt', /There is no list\.csv\.$/, /CSV UTF-8/],
+    ['no list', 'notes.txt', /There is no list\.csv and no list\.xlsx\.$/, /CSV UTF-8/],
   ])('%s', async (_, name, found, advice) => {
     const findings = await troubles({ 'collection.yaml': YAML, [name]: 'title\na\n' });
     expect(findings).toHaveLength(1);

@@ -105,9 +105,9 @@ describe('columns of a list', () => {
   });
 
   it('must have a title; a slip in it is pointed out', () => {
-    const none = layout(['date', 'titel']).findings.find(({ rule }) => rule === 'list.no-title-column');
+    const none = layout(['date', 'tilte']).findings.find(({ rule }) => rule === 'list.no-title-column');
     expect(none?.weight).toBe('must');
-    expect(none?.found).toContain('“date”, “titel”');
-    expect(none?.advice).toContain('“titel”');
+    expect(none?.found).toContain('“date”, “tilte”');
+    expect(none?.advice).toContain('“tilte”');
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { columnLetters } from '../../src/intake/column-letters.ts';
 import { columnOf } from '../../src/intake/columns.ts';
-import { columnLetters, readTable } from '../../src/intake/csv.ts';
+import { readTable } from '../../src/intake/csv.ts';
 
 const read = (content: string | Uint8Array) => {
   const bytes = typeof content === 'string' ? Buffer.from(content) : content;

@@ -51,5 +51,6 @@ export function someCatalogue(
   things: readonly Thing[],
   findings: readonly Finding[] = [],
 ): Catalogue {
-  return { folder: '.', settings: someSettings(over), things, findings, list: new Uint8Array(), settled: [] };
+  const list = { list: new Uint8Array(), listFile: 'list.csv', sheets: [] };
+  return { folder: '.', settings: someSettings(over), things, findings, ...list, settled: [] };
 }

@@ -6,6 +6,7 @@ import { beginCommand } from './begin.ts';
 import { checkCommand } from './check.ts';
 import { compareCommand } from './compare.ts';
 import { exportCommand } from './export.ts';
+import { handOverCommand } from './hand-over.ts';
 import { labelsCommand } from './labels.ts';
 import { schemasCommand } from './schemas.ts';
 import { suppliesCommand } from './supplies.ts';
@@ -38,6 +39,7 @@ for (const add of [
   validateCommand,
   takeInCommand,
   compareCommand,
+  handOverCommand,
   verifyCommand,
   schemasCommand,
 ]) {

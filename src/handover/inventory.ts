@@ -1,0 +1,71 @@
+import { countOf } from '../arrange/extents.ts';
+import type { Arrangement } from '../arrange/index.ts';
+import type { Component } from '../catalogue/component.ts';
+import type { Settings } from '../catalogue/settings.ts';
+import type { Thing } from '../catalogue/thing.ts';
+import { foldersOf, type HeldFolder, type ShelfUnit } from '../housing/placed.ts';
+import { placedCodes } from './placed-codes.ts';
+
+/** What is handed over as one piece: a folder, or a thing that lies apart. */
+export interface InventoryRow {
+  /** Undefined where it lies in none: a digital file, which takes no room. */
+  box?: { type: 'box' | 'package'; number: string };
+  /** Number of the folder, or of several: 4-6. */
+  folder?: string;
+  code: string;
+  title: string;
+  dates: string;
+  /** Things in it, and whether that is a guess; nought where a bundle goes on from the box before. */
+  things: number;
+  approximate: boolean;
+}
+
+/** Everything that is handed over, box by box; what lies on no shelf comes last. */
+export function inventory({ aid, groups, boxes }: Arrangement, settings: Settings): InventoryRow[] {
+  const codes = placedCodes(groups, settings);
+  const units = unitsByCode(aid.collection);
+  const row = (code: string | undefined = '', things: readonly Thing[]): InventoryRow => {
+    const { title = code, dates = [] } = units.get(code) ?? {};
+    const counts = things.map(countOf);
+    return {
+      code,
+      title,
+      dates: dates.map(({ expression }) => expression).join(', '),
+      things: counts.reduce((sum, { number }) => sum + number, 0),
+      approximate: counts.some(({ approximate }) => approximate),
+    };
+  };
+  const rowOf = (unit: ShelfUnit): InventoryRow => {
+    const { folder, things } = unit;
+    const lots = folder.held?.units.includes(unit) ? folder.held.units : (things[0]?.units ?? []);
+    const inside = lots.indexOf(unit) > 0 ? [] : things.map(({ thing }) => thing);
+    const [first] = things;
+    if (lots !== folder.held?.units) return row(first && codes.things.get(first.thing), inside);
+    return { folder: foldersOfLot(folder.held, unit), ...row(codes.folders.get(folder), inside) };
+  };
+  const shelved = boxes.flatMap(({ type, number, units: content }) =>
+    content.map((unit): InventoryRow => ({ box: { type, number }, ...rowOf(unit) })),
+  );
+  const others = foldersOf(groups).flatMap(({ things }) =>
+    things.filter((placed) => placed.units.length === 0),
+  );
+  return [...shelved, ...others.map(({ thing }) => row(codes.things.get(thing), [thing]))];
+}
+
+/** A bundle too large for a box has a share of its folders in each. */
+function foldersOfLot({ first, last, units }: HeldFolder, unit: ShelfUnit): string {
+  const share = Math.ceil((last - first + 1) / units.length);
+  const from = first + units.indexOf(unit) * share;
+  const to = Math.min(last, from + share - 1);
+  return from === to ? `${from}` : `${from}-${to}`;
+}
+
+function unitsByCode(collection: Component): Map<string, Component> {
+  const units = new Map<string, Component>();
+  const visit = (unit: Component): void => {
+    if (unit.referenceCode !== undefined) units.set(unit.referenceCode, unit);
+    unit.children.forEach(visit);
+  };
+  visit(collection);
+  return units;
+}

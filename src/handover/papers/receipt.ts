@@ -1,0 +1,51 @@
+import { foldersIn, rowsByBox, sayCount, sayTotals } from '../inventory-papers.ts';
+import type { Summary } from '../summary.ts';
+import { heading, lines, NO_ADVICE, type Paper, text, ticks, withArticle } from './paper.ts';
+
+/** A receipt for what changes hands at the door, before anything is agreed for good. */
+export function receipt({ title, code, giver, recipient, rows, copies }: Summary): Paper {
+  const there = copies.filter(({ name }) => name !== undefined).length;
+  const boxes = [...rowsByBox(rows)].map(([name, content]) => {
+    const folders = content.reduce((sum, { folder }) => sum + foldersIn(folder), 0);
+    const things = content.reduce((sum, row) => sum + row.things, 0);
+    return [
+      name,
+      folders === 0 ? '' : `${folders}`,
+      sayCount({ things, approximate: content.some(({ approximate }) => approximate) }),
+    ];
+  });
+  return {
+    title: `Receipt: ${title}`,
+    blocks: [
+      text(
+        `Received today from ${giver.name} by ${recipient?.name ?? 'the archive named below'}: ${withArticle(title)}, reference code ${code}, as the inventory lists it: ${sayTotals(rows, there)}.`,
+      ),
+      {
+        kind: 'table',
+        headings: ['Box', 'Folders', 'Things'],
+        rows: boxes,
+        ticked: true,
+      },
+      text(
+        'This receipt says that the things have arrived. It does not say to whom they belong from now on: that is for the deed of gift or of loan. Until it is signed, the archive keeps the things for their owner, gives none of them away and throws none away.',
+      ),
+      ticks(
+        'A deed has been signed.',
+        'A deed is still to be signed.',
+        ...(there > 0 ? ['The package of digital files was verified after it was copied.'] : []),
+        'The boxes were opened and compared with the inventory.',
+        'The boxes were counted and not opened.',
+      ),
+      heading('Signed'),
+      lines(
+        'Missing, damaged or added',
+        'Place and day',
+        'Handed over by',
+        'Signature',
+        'Received by, and for whom',
+        'Signature',
+      ),
+      NO_ADVICE,
+    ],
+  };
+}

@@ -1,0 +1,99 @@
+import type { Arrangement } from '../arrange/index.ts';
+import type { Component, Repository } from '../catalogue/component.ts';
+import type { Finding } from '../catalogue/finding.ts';
+import type { Settings } from '../catalogue/settings.ts';
+import type { Thing } from '../catalogue/thing.ts';
+import { displayDate } from '../dates/index.ts';
+import { sayExtent } from '../housing/extent.ts';
+import type { CopyToGive } from './copies-to-give.ts';
+import { type InventoryRow, inventory } from './inventory.ts';
+
+/** What the papers say of a collection that is handed over, each once and in words. */
+export interface Summary {
+  title: string;
+  code: string;
+  giver: Repository;
+  recipient?: { name: string; address: readonly string[] };
+  author?: string;
+  described?: string;
+  abstract?: string;
+  arrangement?: string;
+  access?: string;
+  use?: string;
+  dates: string;
+  /** The room on the shelf; what is counted stands in the inventory. Blank where nothing takes room. */
+  extent: string;
+  creators: readonly string[];
+  languages: readonly string[];
+  groups: readonly { code: string; title: string; dates: string; extent: string }[];
+  /** The code of a thing, for an example. */
+  example?: string;
+  restricted: readonly { code: string; title: string; statement: string; until?: string }[];
+  /** Things of which the list notes the condition. */
+  withCondition: number;
+  /** What can hurt somebody or spread. */
+  dangers: readonly Finding[];
+  rows: readonly InventoryRow[];
+  copies: readonly CopyToGive[];
+}
+
+/** @param findings of the review of what is given */
+export function summaryOf(
+  arranged: Arrangement,
+  settings: Settings,
+  things: readonly Thing[],
+  copies: readonly CopyToGive[],
+  findings: readonly Finding[],
+): Summary {
+  const { collection, people, control } = arranged.aid;
+  const names = new Map(people.map(({ id, name }) => [id, name]));
+  const optional = {
+    recipient: settings.recipient,
+    author: settings.author,
+    described: settings.described,
+    abstract: settings.abstract,
+    arrangement: collection.arrangement,
+    access: collection.accessConditions?.statement,
+    use: collection.useConditions,
+    example: exampleIn(collection),
+  };
+  return {
+    ...(Object.fromEntries(
+      Object.entries(optional).filter(([, value]) => value !== undefined),
+    ) as Partial<Summary>),
+    title: collection.title,
+    code: collection.referenceCode ?? control.recordId,
+    giver: settings.repository,
+    dates: datesOf(collection),
+    extent: settings.extent ?? sayExtent(collection.extents.filter(({ type }) => type === 'spaceoccupied')),
+    creators: collection.creators.map(({ agent }) => names.get(agent) ?? agent),
+    languages: collection.languages.filter(({ code }) => code !== 'und').map(({ name }) => name),
+    groups: collection.children.map((unit) => ({
+      code: unit.referenceCode ?? '',
+      title: unit.title,
+      dates: datesOf(unit),
+      extent: sayExtent(unit.extents.filter(({ type }) => type === 'materialtype').slice(0, 3)),
+    })),
+    restricted: [...restrictedIn(collection)],
+    withCondition: things.filter(({ condition }) => condition !== undefined).length,
+    dangers: findings.filter(({ rule }) => rule.startsWith('danger.')),
+    rows: inventory(arranged, settings),
+    copies,
+  };
+}
+
+const datesOf = ({ dates }: Component) => dates.map(({ expression }) => expression).join(', ');
+
+function exampleIn(unit: Component): string | undefined {
+  const [first] = unit.children;
+  return first === undefined ? unit.referenceCode : exampleIn(first);
+}
+
+function* restrictedIn(unit: Component): Generator<Summary['restricted'][number]> {
+  const { accessConditions: conditions, referenceCode: code = '', title } = unit;
+  if (conditions?.restricted === true) {
+    const { statement, until } = conditions;
+    yield { code, title, statement, ...(until !== undefined && { until: displayDate(until) }) };
+  }
+  for (const child of unit.children) yield* restrictedIn(child);
+}

@@ -1,0 +1,88 @@
+import { spawnSync } from 'node:child_process';
+import { existsSync, readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { folderOf } from '../handover/on-disk.ts';
+import { contentsOf, kinfonds } from '../support/kinfonds.ts';
+
+const LETTER = { title: 'Bea to Tom on the thaw', date: '14 May 1962', kind: 'letter' };
+const RING = { title: 'Ring of Grandmother Quill', stays: 'yes', 'family note': 'Tom is to have it' };
+const out = (folder: string) => join(dirname(folder), 'package');
+
+describe('kinfonds hand-over', () => {
+  test('makes a package that verifies, and tells the family what is not in it', () => {
+    const folder = folderOf([LETTER, RING]);
+    const before = contentsOf(folder);
+    const run = kinfonds(['hand-over', folder, '--out', out(folder)]);
+    expect(run.code).toBe(0);
+    expect(run.out).toContain(`${out(folder)}: 1 row of the list, 0 digital copies`);
+    expect(run.err).toContain('row 3: Ring of Grandmother Quill (the list says that it stays)');
+    expect(run.err).toContain('The numbers are not settled');
+    expect(run.err).not.toContain('Tom is to have it');
+    expect(contentsOf(folder)).toEqual(before);
+    expect(kinfonds(['verify', out(folder), '--deep']).code).toBe(0);
+  });
+
+  test('the common tool agrees with its checksums', () => {
+    const folder = folderOf(
+      [{ ...LETTER, copy: 'copies/a.txt' }],
+      {},
+      { 'copies/a.txt': 'The ice went out' },
+    );
+    expect(kinfonds(['hand-over', folder, '--out', out(folder)]).code).toBe(0);
+    for (const name of ['sha512', 'sha256']) {
+      const { status, error } = spawnSync(
+        `${name}sum`,
+        ['-c', '--strict', '--quiet', `manifest-${name}.txt`],
+        { cwd: out(folder) },
+      );
+      if (error !== undefined) process.stderr.write(`Left out: ${name}sum is not on this machine.\n`);
+      else expect(status).toBe(0);
+      if (process.env.CI === 'true') expect(error).toBeUndefined();
+    }
+  });
+
+  test('stops at what must be mended, and goes on for a reason', () => {
+    const folder = folderOf([LETTER], { rights: undefined });
+    const stopped = kinfonds(['hand-over', folder, '--out', out(folder)]);
+    expect([stopped.code, stopped.out]).toEqual([1, '']);
+    expect(stopped.err).toContain('no package was made');
+    expect(stopped.err).toContain('--despite "reason"');
+    expect(existsSync(out(folder))).toBe(false);
+    const made = kinfonds([
+      'hand-over',
+      folder,
+      '--out',
+      out(folder),
+      '--despite',
+      'The archive asked for it now.',
+    ]);
+    expect(made.code).toBe(0);
+    expect(readFileSync(join(out(folder), 'data/despite.txt'), 'utf8')).toContain(
+      'The archive asked for it now.',
+    );
+  });
+
+  test('--zip, --without-restricted, --json', () => {
+    const folder = folderOf([LETTER, { title: 'Bank book', access: 'private' }]);
+    const args = ['hand-over', folder, '--out', out(folder), '--zip', '--without-restricted', '--json'];
+    const { code, out: printed } = kinfonds(args);
+    expect(code).toBe(0);
+    expect(JSON.parse(printed)).toMatchObject({
+      written: { path: `${out(folder)}.zip`, things: 1, copies: 0 },
+      stays: [{ row: 3, title: 'Bank book', why: 'restricted' }],
+      findings: [{ rule: 'hand-over.unsettled' }],
+    });
+    expect(existsSync(`${out(folder)}.zip`)).toBe(true);
+    expect(existsSync(out(folder))).toBe(false);
+  });
+
+  test('wrong usage ends with 2; what cannot be used, with 1', () => {
+    const folder = folderOf([LETTER], { handOver: { keep: ['Rings'] } });
+    expect(kinfonds(['hand-over', folder]).code).toBe(2);
+    expect(kinfonds(['hand-over', folder, '--out', out(folder), '--despite', ' ']).code).toBe(2);
+    const { code, err } = kinfonds(['hand-over', folder, '--out', out(folder)]);
+    expect(code).toBe(1);
+    expect(err).toContain('keep names “Rings”');
+  });
+});

@@ -6,6 +6,7 @@ import { beginCommand } from './begin.ts';
 import { checkCommand } from './check.ts';
 import { compareCommand } from './compare.ts';
 import { exportCommand } from './export.ts';
+import { findCommand } from './find.ts';
 import { handOverCommand } from './hand-over.ts';
 import { labelsCommand } from './labels.ts';
 import { schemasCommand } from './schemas.ts';
@@ -35,6 +36,7 @@ for (const add of [
   checkCommand,
   suppliesCommand,
   labelsCommand,
+  findCommand,
   exportCommand,
   validateCommand,
   takeInCommand,

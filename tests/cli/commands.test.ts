@@ -18,7 +18,21 @@ function catalogueWith(
 
 describe('kinfonds', () => {
   test('help of every command, with an example', () => {
-    const commands = ['begin', 'arrange', 'check', 'supplies', 'labels', 'export', 'validate', 'schemas'];
+    const commands = [
+      'begin',
+      'arrange',
+      'check',
+      'supplies',
+      'labels',
+      'find',
+      'export',
+      'validate',
+      'take-in',
+      'compare',
+      'hand-over',
+      'verify',
+      'schemas',
+    ];
     const { code, out } = kinfonds(['--help']);
     expect(code).toBe(0);
     for (const command of commands) {

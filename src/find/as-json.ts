@@ -1,0 +1,30 @@
+import type { Answer } from './answer.ts';
+import { sayWhereabouts } from './whereabouts.ts';
+
+/** The answer for other programs. Every field is always there, with null or an empty list where there is nothing. */
+export function asJson({ found, hits, proposals, withoutFilters }: Answer) {
+  return {
+    found,
+    hits: hits.map((hit) => ({
+      referenceCode: hit.referenceCode,
+      title: hit.title,
+      dates: hit.dates ?? null,
+      years: hit.years ?? null,
+      people: hit.persons,
+      lies: sayWhereabouts(hit),
+      boxes: hit.boxes,
+      folder: hit.folder ?? null,
+      position: hit.position ?? null,
+      restricted: hit.restricted ?? null,
+      reasons: hit.reasons.map(({ field, typed, found: there, within }) => ({
+        field,
+        typed,
+        found: there,
+        within: within ?? null,
+      })),
+      lacks: hit.lacks,
+    })),
+    proposals,
+    withoutFilters: withoutFilters ?? null,
+  };
+}

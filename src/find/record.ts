@@ -1,0 +1,83 @@
+import type { Entry } from './entry.ts';
+import { FIELD, FIELDS, type FieldName } from './fields.ts';
+
+/** Fields whose texts come again and again; the index holds each of them once. */
+const SHARED: ReadonlySet<FieldName> = new Set([
+  'kind',
+  'places',
+  'occasion',
+  'group',
+  'condition',
+  'size',
+  'language',
+]);
+
+/** An entry as the index holds it: no names of fields, and what others have as well by its number. */
+export type EntryRecord = readonly [
+  referenceCode: string,
+  title: string,
+  dates: string | 0,
+  years: readonly [number | null, number | null] | 0,
+  where: number,
+  position: readonly [number: number, of: number] | 0,
+  restricted: number | -1,
+  creators: readonly number[],
+  people: readonly number[],
+  mentioned: readonly number[],
+  /** The number of a field and then its texts, or the numbers of these. */
+  texts: readonly (readonly [number, ...(string | number)[]])[],
+];
+
+/** @param share gives what many have in common a number, the same for the same JSON */
+export function toRecord(entry: Entry, share: (value: unknown) => number): EntryRecord {
+  const { referenceCode, title, dates, years, boxes, folder, position, apart, restricted, texts } = entry;
+  return [
+    referenceCode,
+    title,
+    dates ?? 0,
+    years ?? 0,
+    share({ boxes, folder, apart }),
+    position === undefined ? 0 : [position.number, position.of],
+    restricted === undefined ? -1 : share(restricted),
+    entry.creators,
+    entry.people,
+    entry.mentioned,
+    Object.entries(texts).map(([name, values]) => {
+      const field = name as FieldName;
+      return [FIELD[field], ...(SHARED.has(field) ? values.map(share) : values)];
+    }),
+  ];
+}
+
+/** @param shared gives what a number stands for */
+export function fromRecord(record: EntryRecord, shared: (number: number) => unknown): Entry {
+  const [
+    referenceCode,
+    title,
+    dates,
+    years,
+    where,
+    position,
+    restricted,
+    creators,
+    people,
+    mentioned,
+    texts,
+  ] = record;
+  const text = (value: string | number) => (typeof value === 'string' ? value : String(shared(value)));
+  return {
+    referenceCode,
+    title,
+    ...(dates !== 0 && { dates }),
+    ...(years !== 0 && { years }),
+    ...(shared(where) as Pick<Entry, 'boxes' | 'folder' | 'apart'>),
+    ...(position !== 0 && { position: { number: position[0], of: position[1] } }),
+    ...(restricted >= 0 && { restricted: text(restricted) }),
+    creators,
+    people,
+    mentioned,
+    texts: Object.fromEntries(
+      texts.map(([field, ...values]) => [FIELDS[field]?.name ?? 'other', values.map(text)]),
+    ),
+  };
+}

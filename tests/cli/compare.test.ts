@@ -48,8 +48,9 @@ describe('kinfonds compare', () => {
       'title: Quill papers\nprefix: QF\nrepository: { name: Quill }\n',
     );
     writeFileSync(join(folder, 'list.csv'), 'title\nFerry bell\n');
-    kinfonds(['export', folder, '--to', 'json', '--out', folder]);
-    const aid = join(folder, 'finding-aid.json');
+    const out = freshFolder();
+    kinfonds(['export', folder, '--to', 'json', '--out', out]);
+    const aid = join(out, 'finding-aid.json');
     writeFileSync(aid, readFileSync(aid, 'utf8').replaceAll(/"20\d\d-\d\d-\d\d"/g, '"2020-02-02"'));
     expect(readFileSync(aid, 'utf8')).toContain('2020-02-02');
     expect(kinfonds(['compare', folder, aid])).toMatchObject({ code: 0, out: 'No difference.\n' });

@@ -138,7 +138,8 @@ describe('an index', () => {
         expect(index.entry(0)).toMatchObject({ title, texts: { note: [note] } });
         expect(index.names(0)).toEqual([name]);
         for (const typed of [title, note, name]) {
-          const question = questionOf([typed]);
+          // Quotation marks would make phrases of it, and a phrase is held to one script.
+          const question = questionOf([typed.replaceAll(/["“”„«»]/g, ' ')]);
           const first = (await answer(index, question, 1)).hits[0];
           if (question.units.length > 0) expect(first).toMatchObject({ title, lacks: [] });
         }

@@ -161,6 +161,7 @@ const componentFields = z.strictObject({
     .describe('As found in a finding aid that was taken in, where the fields do not hold all of it'),
 });
 
+/** One unit of description at any level, with the units it is made of. */
 export const component = componentFields.extend({
   get children() {
     return z.array(component).default([]);

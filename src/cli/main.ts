@@ -5,11 +5,13 @@ import { arrangeCommand } from './arrange.ts';
 import { beginCommand } from './begin.ts';
 import { checkCommand } from './check.ts';
 import { compareCommand } from './compare.ts';
+import { completionCommand } from './completion.ts';
 import { exportCommand } from './export.ts';
 import { findCommand } from './find.ts';
 import { handOverCommand } from './hand-over.ts';
 import { labelsCommand } from './labels.ts';
 import { schemasCommand } from './schemas.ts';
+import { isAlone, STATUS_HELP, statusAction } from './status.ts';
 import { suppliesCommand } from './supplies.ts';
 import { takeInCommand } from './take-in.ts';
 import { validateCommand } from './validate.ts';
@@ -27,6 +29,7 @@ const program = new Command('kinfonds')
   .version(version, '--version', 'print the version')
   .helpOption('--help', 'print help')
   .helpCommand('help [command]', 'print help on a command')
+  .addHelpText('after', STATUS_HELP)
   .exitOverride()
   .configureHelp({ sortSubcommands: false, showGlobalOptions: false });
 
@@ -44,6 +47,7 @@ for (const add of [
   handOverCommand,
   verifyCommand,
   schemasCommand,
+  completionCommand,
 ]) {
   add(program);
 }
@@ -56,7 +60,8 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 });
 
 try {
-  await program.parseAsync();
+  if (isAlone(process.argv.slice(2))) await statusAction(program);
+  else await program.parseAsync();
 } catch (error) {
   if (error instanceof CommanderError) process.exitCode = error.exitCode === 0 ? 0 : 2;
   else process.exitCode = (await import('./trouble.ts')).report(error);

@@ -32,6 +32,7 @@ describe('kinfonds', () => {
       'hand-over',
       'verify',
       'schemas',
+      'completion',
     ];
     const { code, out } = kinfonds(['--help']);
     expect(code).toBe(0);

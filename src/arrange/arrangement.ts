@@ -11,8 +11,11 @@ import { describeCollection } from './collection.ts';
 import { describeControl } from './control.ts';
 import { describeGroups } from './describe.ts';
 import { extendWith } from './extend.ts';
+import { type LookAlike, lookAlikes } from './look-alikes.ts';
 import { type Move, movesWanted } from './moves.ts';
+import { notesOnGaps, numberHistory } from './number-history.ts';
 import { placeThings } from './place.ts';
+import { referenceCodes } from './reference-codes.ts';
 import { sortThings } from './sort.ts';
 
 /** What the owner of a catalogue wrote, and the numbers settled so far. */
@@ -32,6 +35,8 @@ export interface Arrangement {
   stock: Stock;
   /** Settled things that would now be sorted elsewhere. */
   moves: readonly Move[];
+  /** Things without a settled number that look like ones that have lost theirs in the list. */
+  lookAlikes: readonly LookAlike[];
 }
 
 /**
@@ -49,9 +54,12 @@ export function arrangement(catalogue: ToArrange, today: string): Arrangement {
   const groups = placeThings(sorted, settled, stock);
   const taken = [...settled.flatMap(boxesOf), ...(base === undefined ? [] : boxesIn(base.collection))];
   const boxes = shelve(groups, stock, taken);
-  const children = describeGroups(groups, settings, agents);
+  const codeOf = referenceCodes(settings);
+  const history = numberHistory(groups, settled, codeOf);
+  const children = describeGroups(groups, settings, agents, history);
   const shelf = { folders: foldersOf(groups), boxes };
   const collection = describeCollection(settings, things, shelf, children, agents);
+  collection.generalNotes = [...collection.generalNotes, ...notesOnGaps(history.emptied([]), codeOf)];
   const arranged: FindingAid = {
     format: 'kinfonds finding aid',
     version: 1,
@@ -61,7 +69,8 @@ export function arrangement(catalogue: ToArrange, today: string): Arrangement {
     collection,
   };
   const aid = base === undefined ? arranged : extendWith(base, arranged);
-  return { aid, groups, boxes, stock, moves: movesWanted(sorted, settled) };
+  const moves = movesWanted(sorted, settled);
+  return { aid, groups, boxes, stock, moves, lookAlikes: lookAlikes(sorted, settled) };
 }
 
 /** The series of a finding aid that was taken in are what new things go into. */

@@ -9,7 +9,7 @@ import type { HeldFolder, PlacedFolder, ShelfBox } from '../housing/placed.ts';
 import { accessFromSettings } from './access.ts';
 import type { Agents } from './agents.ts';
 import { nothing } from './describe.ts';
-import { countByKind } from './extents.ts';
+import { countByKind, extentsOf, THINGS } from './extents.ts';
 import { codesFor } from './reference-codes.ts';
 import { arrangementFrom, scopeFromList, UNSTATED_ACCESS, UNSTATED_LANGUAGE } from './stand-ins.ts';
 import { datesOf, datesOfThings } from './statements-of-date.ts';
@@ -120,18 +120,18 @@ function extentsOfCollection(
   const boxes = shelf.boxes.filter(({ type }) => type === 'box').length;
   // Where all are of one kind, its count is the count of all.
   const unlike = boxes > 0 && (extent !== undefined || new Set(known.map(({ box }) => box.id)).size !== 1);
-  return [
-    {
-      type: 'materialtype',
-      coverage: 'whole',
-      quantity: items,
-      unit: items === 1 ? 'item' : 'items',
-      ...(counts.some(({ approximate }) => approximate) && { approximate: true }),
-    },
+  const approximate = counts.some((count) => count.approximate);
+  const more = counts.some((count) => count.more);
+  const stated: Extent[] = [
+    ...extentsOf([{ unit: THINGS, number: items, approximate, ...(more && { more }) }]),
     ...(folders === 0 ? [] : [carriers(folders, folders === 1 ? 'folder' : 'folders')]),
     ...(unlike ? [carriers(boxes, boxes === 1 ? 'box' : 'boxes')] : []),
     ...(extent === undefined && known.length > 0 ? extentsOfBoxes(known, housing.measure) : []),
   ];
+  // DACS 2.5 requires an extent at the top. Where nothing could be counted there are at least the rows of the list.
+  return stated.length > 0 || things.length === 0
+    ? stated
+    : extentsOf([{ unit: THINGS, number: things.length, approximate: true, more: true }]);
 }
 
 const carriers = (quantity: number, unit: string): Extent => ({

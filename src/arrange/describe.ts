@@ -17,7 +17,8 @@ import { folderTitle } from './devised-titles.ts';
 import { countByKind, extentsOf } from './extents.ts';
 import { thingDescriber } from './item.ts';
 import { sayApart, sayBelonging } from './lying-apart.ts';
-import { codesFor, type UnitCode } from './reference-codes.ts';
+import { type NumberHistory, notesOnGaps, numberHistory } from './number-history.ts';
+import { codesFor, referenceCodes, type UnitCode } from './reference-codes.ts';
 import { datesOfThings } from './statements-of-date.ts';
 
 /** The lists of a component that has nothing in them yet. */
@@ -34,30 +35,37 @@ export const nothing = () => ({
   accessPoints: [],
 });
 
-/** Describes placed things: groups become series and subseries, folders become files, things become items. */
+/**
+ * Describes placed things: groups become series and subseries, folders become files, things become items.
+ * @param history left out where nothing was settled before
+ */
 export function describeGroups(
   groups: readonly PlacedGroup[],
   settings: Settings,
   agents: Agents,
+  history: NumberHistory = numberHistory(groups, [], referenceCodes(settings)),
 ): Component[] {
   const codes = codesFor(settings);
+  const codeOf = referenceCodes(settings);
   const said = new Map(Object.entries(settings.groups).map(([title, words]) => [fold(title), words]));
   const context = dateContextOf(settings);
   const describeThing = thingDescriber(agents, settings.sort);
+  const unitCode = (place: readonly number[]): UnitCode => place.reduce(codes.below, codes.top);
 
-  const describeGroup = (group: PlacedGroup, above: UnitCode, depth: number): Component => {
-    const code = codes.below(above, group.number);
+  const describeGroup = (group: PlacedGroup, above: readonly number[]): Component => {
+    const place = [...above, group.number];
+    const code = unitCode(place);
     const words = said.get(fold(group.title));
     const title = words?.title ?? group.title;
     const folders = foldersOf([group]);
     const members = folders.flatMap(({ things }) => things.map(({ thing }) => thing));
     const children = [
-      ...group.groups.map((inner) => ({ ...inner, describe: () => describeGroup(inner, code, depth + 1) })),
-      ...group.folders.map((folder) => ({ ...folder, describe: () => describeFolder(folder, code, title) })),
+      ...group.groups.map((inner) => ({ ...inner, describe: () => describeGroup(inner, place) })),
+      ...group.folders.map((folder) => ({ ...folder, describe: () => describeFolder(folder, place, title) })),
     ];
     return {
       ...code,
-      level: depth === 0 ? 'series' : 'subseries',
+      level: above.length === 0 ? 'series' : 'subseries',
       title,
       ...nothing(),
       dates: datesOfThings(members),
@@ -68,12 +76,16 @@ export function describeGroups(
       ...(words?.access !== undefined && {
         accessConditions: accessFromSettings(words.access, words.access.until !== undefined, context),
       }),
+      generalNotes: notesOnGaps(history.emptied(place), codeOf),
       children: children.sort((a, b) => a.number - b.number).map(({ describe }) => describe()),
     };
   };
 
-  const describeFolder = (folder: PlacedFolder, above: UnitCode, groupName: string): Component => {
-    const code = codes.below(above, folder.number);
+  const describeFolder = (folder: PlacedFolder, above: readonly number[], groupName: string): Component => {
+    const place = [...above, folder.number];
+    const code = unitCode(place);
+    // A number that is not used any more would look like a loss; the reason says that it is none.
+    const gaps = folder.gaps.map(({ number, why }) => ({ place: [...place, number], why }));
     const things = folder.things.map(({ thing }) => thing);
     const counts = countByKind(things);
     const apart = folder.things.flatMap(({ number, apart, units }) =>
@@ -88,9 +100,11 @@ export function describeGroups(
       extents: [...extentsOf(counts), ...foldersHeld(folder)],
       containers: folder.held === undefined ? [] : folderContainers(code.id, folder.held),
       physicalLocation: folder.held === undefined ? undefined : sayBelonging(apart),
-      generalNotes: gapsOf(folder, code),
+      generalNotes: notesOnGaps(gaps, codeOf),
       children: folder.things.map(({ thing, number, apart, units }) => {
         const item = describeThing(thing, codes.below(code, number));
+        const former = history.former(thing.number);
+        if (former.length > 0) item.otherIdentifiers = [...item.otherIdentifiers, ...former.map(formerCode)];
         if (apart === undefined) return item;
         item.containers = boxesOf(units).map(boxContainer);
         item.physicalLocation = sayApart(apart, boxesOf(units), folder.held);
@@ -99,15 +113,10 @@ export function describeGroups(
     };
   };
 
-  /** A number that is not used any more would look like a loss; the reason says that it is none. */
-  const gapsOf = ({ gaps }: PlacedFolder, code: UnitCode): Component['generalNotes'] => {
-    if (gaps.length === 0) return [];
-    const said = gaps.map(({ number, why }) => `${codes.below(code, number).referenceCode} (${why})`);
-    return [{ head: 'Numbers no longer used', text: said.join('; ') }];
-  };
-
-  return groups.map((group) => describeGroup(group, codes.top, 0));
+  return groups.map((group) => describeGroup(group, []));
 }
+
+const formerCode = (value: string) => ({ type: 'former reference code', value });
 
 const sayPart = ({ part }: PlacedFolder) => (part === undefined ? '' : ` (${part.number} of ${part.of})`);
 

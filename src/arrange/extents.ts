@@ -9,6 +9,8 @@ export interface Count {
   unit: { one: string; many: string; key: string };
   number: number;
   approximate: boolean;
+  /** Whether there are more of them, in a number that nobody could read; the number may then be nought. */
+  more?: true;
 }
 
 /** The unit in the number that goes with a quantity: 1 letter, 2 letters. */
@@ -16,7 +18,8 @@ export function unitFor({ unit, number }: Count): string {
   return number === 1 ? unit.one : unit.many;
 }
 
-const THINGS = { one: 'item', many: 'items', key: 'item' };
+/** What is counted where kinds are not told apart, or not known. */
+export const THINGS = { one: 'item', many: 'items', key: 'item' };
 
 /** What a word of the kind column counts, and whether it says itself that there are several ("letters"). */
 const unitOf = once((word: string | undefined): { unit: Count['unit']; plural: boolean } => {
@@ -32,9 +35,10 @@ const unitOf = once((word: string | undefined): { unit: Count['unit']; plural: b
 const isGuess = ({ quantity, quantityApproximate }: Thing, plural: boolean) =>
   quantityApproximate === true || (quantity === undefined && plural);
 
-/** How many things one row stands for; one, where the list does not say. */
+/** How many things one row stands for; one, where the list does not say; nought, where what it says cannot be read. */
 export function countOf(thing: Thing): Count {
   const { unit, plural } = unitOf(thing.kind);
+  if (thing.quantityUnread) return { unit, number: 0, approximate: true, more: true };
   return { unit, number: thing.quantity ?? 1, approximate: isGuess(thing, plural) };
 }
 
@@ -48,7 +52,10 @@ export function countByKind(things: Iterable<Thing>): Count[] {
     const { unit, plural } = unitOf(thing.kind);
     const sum = counts.get(unit.key);
     if (sum === undefined) counts.set(unit.key, countOf(thing));
-    else {
+    else if (thing.quantityUnread) {
+      sum.approximate = true;
+      sum.more = true;
+    } else {
       sum.number += thing.quantity ?? 1;
       sum.approximate ||= isGuess(thing, plural);
     }
@@ -56,13 +63,19 @@ export function countByKind(things: Iterable<Thing>): Count[] {
   return [...counts.values()].sort((a, b) => b.number - a.number);
 }
 
-/** Statements of extent for counts by kind: DACS 2.5, EAD3 physdescstructured. */
+/**
+ * Statements of extent for counts by kind: DACS 2.5, EAD3 physdescstructured. What is not counted is not stated, and
+ * what is then covers a part only.
+ */
 export function extentsOf(counts: readonly Count[]): Extent[] {
-  return counts.map((count) => ({
-    type: 'materialtype',
-    coverage: counts.length === 1 ? 'whole' : 'part',
-    quantity: count.number,
-    unit: unitFor(count),
-    ...(count.approximate && { approximate: true }),
-  }));
+  const whole = counts.length === 1 && !counts[0]?.more;
+  return counts
+    .filter(({ number }) => number > 0)
+    .map((count) => ({
+      type: 'materialtype',
+      coverage: whole ? 'whole' : 'part',
+      quantity: count.number,
+      unit: unitFor(count),
+      ...(count.approximate && { approximate: true }),
+    }));
 }

@@ -17,9 +17,11 @@ for (const kind of KINDS) {
 for (const kind of KINDS) {
   known.set(fold(kind.many), { kind, plural: true });
   known.set(fold(kind.one), { kind, plural: false });
+}
+for (const kind of KINDS) {
   for (const word of kind.also) {
-    const others = known.get(fold(`${word}s`));
-    if (others?.kind === kind) known.set(fold(`${word}s`), { kind, plural: true });
+    const many = fold(pluralOf(word));
+    if ((known.get(many)?.kind ?? kind) === kind) known.set(many, { kind, plural: true });
   }
 }
 for (const { kind: unit, one, many } of KINDS_ABROAD) {
@@ -27,6 +29,15 @@ for (const { kind: unit, one, many } of KINDS_ABROAD) {
   if (kind === undefined) continue;
   for (const word of many) known.set(fold(word), { kind, plural: true });
   for (const word of one) known.set(fold(word), { kind, plural: false });
+}
+
+/** Several of them, in English: bank books, bodies, boxes; orders of service. */
+function pluralOf(words: string): string {
+  const [head = '', ...rest] = words.split(/(?= (?:of|for|in) )/);
+  const many = /[^aeiou]y$/.test(head)
+    ? `${head.slice(0, -1)}ies`
+    : `${head}${/(?:s|x|ch|sh)$/.test(head) ? 'es' : 's'}`;
+  return [many, ...rest].join('');
 }
 
 /** The kind that a word of the list names, or undefined where the table of kinds does not hold it. */

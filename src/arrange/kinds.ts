@@ -226,6 +226,12 @@ export const KINDS: readonly Kind[] = [
     'home movies',
     'cine film',
     'old film',
+    '8mm film',
+    '8 mm film',
+    '16mm film',
+    '16 mm film',
+    'super 8 film',
+    'super 8',
   ]),
   row('sound tape', 'sound tapes', 'Film and sound', [
     'tape',

@@ -2,7 +2,7 @@ import { fold } from '../catalogue/fold.ts';
 import type { Settled } from '../catalogue/settled.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import { groupTitle } from './devised-titles.ts';
-import { isMoved } from './growing.ts';
+import { isMoved } from './settled-places.ts';
 import type { Group } from './sort.ts';
 
 /** A thing that would now be sorted elsewhere than where it was settled. */
@@ -13,7 +13,7 @@ export interface Move {
 }
 
 /** Where something is filed: the titles of its groups, outermost first, and what its folder is filed under. */
-interface Filing {
+export interface Filing {
   groups: readonly string[];
   filedUnder: string | undefined;
 }
@@ -28,7 +28,8 @@ export function movesWanted(sorted: readonly Group[], settled: readonly Settled[
   });
 }
 
-function* filings(
+/** Where each thing would be filed if nothing were settled. */
+export function* filings(
   groups: readonly Group[],
   above: readonly string[],
 ): Generator<{ thing: Thing; to: Filing }> {

@@ -18,14 +18,28 @@ export function* outline(
     ...(counts.length > 3 ? ['and more'] : []),
     sayExtent(extents.filter(({ type, coverage }) => type !== 'materialtype' && coverage === 'whole')),
   ];
-  const details = [
-    ...containers.toReversed().map(sayContainer),
-    // Where it lies says already how many folders it takes.
-    ...(level === 'file' ? shown.slice(0, -1) : shown),
-  ].filter((detail) => detail !== '');
-  yield `${'  '.repeat(depth)}${heading}${details.length === 0 ? '' : `  (${details.join(', ')})`}`;
+  // Where it lies says already how many folders it takes.
+  const counted = (level === 'file' ? shown.slice(0, -1) : shown).filter((count) => count !== '').join(', ');
+  const { where, end } = sayShelf(containers);
+  const details = [where, counted].filter((detail) => detail !== '').join(end);
+  yield `${'  '.repeat(depth)}${heading}${details === '' ? '' : `  (${details})`}`;
   if (deepest === level) return;
   for (const child of children) yield* outline(child, deepest, depth + 1);
+}
+
+/** Where a unit lies, and what ends that: folder 4, box 3; or box 8, folders 41-43; box 9, folders 44-50. */
+function sayShelf(containers: readonly Container[]): { where: string; end: string } {
+  const ids = new Set(containers.flatMap(({ id }) => id ?? []));
+  const isOuter = ({ parent }: Container) => parent === undefined || !ids.has(parent);
+  const outer = containers.filter(isOuter);
+  if (outer.length <= 1) {
+    return { where: containers.toReversed().map(sayContainer).join(', '), end: ', ' };
+  }
+  const boxes = outer.map((box) => {
+    const inner = containers.filter((one) => !isOuter(one) && one.parent === box.id);
+    return [box, ...inner].map(sayContainer).join(', ');
+  });
+  return { where: boxes.join('; '), end: '; ' };
 }
 
 /** A container in words: box 3, folders 4-6. */

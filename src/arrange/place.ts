@@ -5,20 +5,10 @@ import { partFolder } from '../housing/part-folder.ts';
 import { type Piece, pieceOf } from '../housing/piece.ts';
 import type { PlacedGroup } from '../housing/placed.ts';
 import type { Stock } from '../housing/stock.ts';
+import { joins, settledBoxes } from './accruals.ts';
 import { groupTitle } from './devised-titles.ts';
-import {
-  finished,
-  type GrowingGroup,
-  groupIn,
-  growSettled,
-  hold,
-  isMoved,
-  joins,
-  newFolder,
-  newGroup,
-  put,
-  settledBoxes,
-} from './growing.ts';
+import { finished, type GrowingGroup, groupIn, hold, newFolder, newGroup, put } from './growing.ts';
+import { growSettled, isMoved } from './settled-places.ts';
 import { type Group, thingsOf } from './sort.ts';
 
 /**
@@ -66,6 +56,8 @@ export function placeThings(
 
   const grow = (sorted: readonly Group[], above: GrowingGroup): void => {
     for (const group of sorted) {
+      // A group of which everything is settled elsewhere uses up no number.
+      if (settled.length > 0 && thingsOf([group]).every(hasPlace)) continue;
       const mine = groupIn(above, groupTitle(group));
       grow(group.groups, mine);
       for (const { label, things } of group.folders) {

@@ -11,7 +11,11 @@ export function scopeFromList(things: readonly Thing[]): string {
   const counts = countByKind(things);
   const said = counts
     .slice(0, 8)
-    .map((count) => `${count.approximate ? 'about ' : ''}${count.number} ${unitFor(count)}`);
+    .map((count) =>
+      count.number === 0
+        ? `${count.unit.many} that are not counted`
+        : `${count.approximate ? 'about ' : ''}${count.number} ${unitFor(count)}`,
+    );
   const rest = counts.length > said.length ? ', and other kinds' : '';
   return `The collection holds ${said.join(', ')}${rest}. This summary was counted from the list of the collection.`;
 }

@@ -7,10 +7,13 @@ const wordSettings = z.strictObject({
   mean: line.describe('What they point to, such as mould, medicines, health, vague or unfold'),
 });
 
+// 24 without quotation marks is the thing of that number.
+const numberOrName = z.union([line, z.number().int().transform(String)]);
+
 /** An answer to a finding: it is then quiet, and the reason is kept. */
 const answerSettings = z.strictObject({
   rule: line.describe('The rule, as the report names it'),
-  of: line
+  of: numberOrName
     .optional()
     .describe('Number or title of one thing, or a reference code; all of the rule if not given'),
   because: prose,

@@ -23,7 +23,8 @@ export interface SettledFiles {
  * Writes the settled numbers, and the list with its numbers, both or neither: whenever the program is stopped, the
  * folder loads either as it was or as it is to be. Both are written beside their places first; the point of no return
  * is the moment at which the journal gets its name; from then on `finishSettling` brings it to its end, here or when
- * the folder is next loaded. The list as it was is kept as `list.before-numbers.csv`, or under a further number.
+ * the folder is next loaded. What they held before is kept beside them where it changes, as
+ * `list.before-numbers.csv` and `numbers.before.csv`, or under a further number.
  * @throws CatalogueError where the list is not as expected any more, or the folder cannot be written to; then
  * everything is as it was
  */
@@ -45,7 +46,7 @@ async function commit(
   old: Uint8Array,
 ): Promise<void> {
   // What is private in the list is so in what is made from it.
-  const mode = (await stat(join(folder, listFile))).mode & 0o777;
+  const mode = await modeOf(folder, listFile);
   const before = await contentOf(folder, NUMBERS_FILE);
   const staged: Staged[] = [];
   const entries: Journal['files'] = [];
@@ -65,37 +66,43 @@ async function commit(
       becomes: digestOf(content),
     });
   };
-  let kept: string | undefined;
+  const kept: string[] = [];
   try {
     if (list !== undefined) await put(LIST_FILE, list, old);
     await put(NUMBERS_FILE, numbers, before);
-    if (list !== undefined) kept = await keep(folder, old, mode);
+    if (list !== undefined) kept.push(...(await keep(folder, LIST_FILE, 'list.before-numbers', old)));
+    if (before !== undefined && digestOf(before) !== digestOf(numbers)) {
+      kept.push(...(await keep(folder, NUMBERS_FILE, 'numbers.before', before)));
+    }
     const journal: Journal = { format: 'kinfonds settling', version: 1, files: entries };
     await writeWhole(join(folder, JOURNAL_FILE), `${JSON.stringify(journal, undefined, 2)}\n`);
   } catch (error) {
     for (const one of staged) await one.discard();
-    if (kept !== undefined) await rm(kept, { force: true });
+    for (const path of kept) await rm(path, { force: true });
     throw error;
   }
 }
 
 /**
- * Keeps the list as it was, under a name that nothing else has; what was kept before is never written over.
- * @returns where it was written; undefined where the same is kept already
+ * Keeps a file as it was, under a name that nothing else has; what was kept before is never written over.
+ * @returns where it was written; nothing where the same is kept already
  */
-async function keep(folder: string, old: Uint8Array, mode: number): Promise<string | undefined> {
+async function keep(folder: string, file: string, name: string, old: Uint8Array): Promise<string[]> {
+  const mode = await modeOf(folder, file);
   for (let count = 1; ; count++) {
-    const path = join(folder, `list.before-numbers${count === 1 ? '' : `-${count}`}.csv`);
+    const path = join(folder, `${name}${count === 1 ? '' : `-${count}`}.csv`);
     const there = await readFile(path).catch(({ code }: NodeJS.ErrnoException) => code);
     if (there === 'ENOENT') {
       const staged = await stage(path, old);
       await chmod(staged.temporary, mode);
       await staged.commit();
-      return path;
+      return [path];
     }
-    if (there instanceof Uint8Array && sameBytes(there, old)) return undefined;
+    if (there instanceof Uint8Array && sameBytes(there, old)) return [];
   }
 }
+
+const modeOf = async (folder: string, file: string) => (await stat(join(folder, file))).mode & 0o777;
 
 /** Takes away what a program that was stopped has left beside its place. No journal stands, so nothing needs it. */
 async function sweep(folder: string): Promise<void> {

@@ -18,6 +18,10 @@ export interface Thing {
   quantity?: number;
   /** Whether that number is a guess ("about 40"). */
   quantityApproximate?: boolean;
+  /** Whether the list says how many, in words that could not be read; then the things of the row are not counted. */
+  quantityUnread?: boolean;
+  /** How many sheets the things of the row have in all: "6 sheets" is one letter of six. */
+  sheets?: number;
   size?: string;
   condition?: string;
   access?: string;

@@ -44,7 +44,8 @@ async function showSortings({ settings, things }: Catalogue, { json }: Options):
 async function show(catalogue: Catalogue, { things: all, boxes: shelf, json }: Options): Promise<void> {
   const { localDay } = await import('../catalogue/local-day.ts');
   const { arrangement, leftOverThings, outline } = await import('../arrange/index.ts');
-  const { aid, boxes, moves } = arrangement(catalogue, localDay());
+  const arranged = arrangement(catalogue, localDay());
+  const { aid, boxes, moves } = arranged;
   if (json) {
     const { findingAidToJson } = await import('../catalogue/finding-aid-file.ts');
     for (const piece of findingAidToJson(aid)) process.stdout.write(piece);
@@ -52,7 +53,8 @@ async function show(catalogue: Catalogue, { things: all, boxes: shelf, json }: O
   }
   if (shelf) {
     const { shelfList } = await import('../housing/shelf-list.ts');
-    printLines(shelfList(aid.collection, boxes));
+    const { notToBeBoxed } = await import('../review/index.ts');
+    printLines(shelfList(aid.collection, boxes, notToBeBoxed(catalogue, arranged)));
   } else printLines(outline(aid.collection, all ? 'item' : 'file'));
   const left = leftOverThings(catalogue).length;
   const { folder, things } = catalogue;
@@ -60,7 +62,7 @@ async function show(catalogue: Catalogue, { things: all, boxes: shelf, json }: O
     note(`${left} of ${things.length} things fit no group; this names them: kinfonds check ${folder}`);
   if (moves.length > 0) {
     note(
-      `${moves.length} settled things would now be sorted elsewhere; this names them: kinfonds check ${folder}`,
+      `${moves.length === 1 ? '1 settled thing' : `${moves.length} settled things`} would now be sorted elsewhere; this names ${moves.length === 1 ? 'it' : 'them'}: kinfonds check ${folder}`,
     );
   }
 }
@@ -74,10 +76,11 @@ async function settleNumbers(catalogue: Catalogue, move: boolean, { json }: Opti
   const { numbersToCsv } = await import('../catalogue/numbers-file.ts');
   const { writeSettled } = await import('../catalogue/settle.ts');
   const { saySettling } = await import('../arrange/say-settling.ts');
-  // What goes into a folder is pencilled on it for good, so no size is guessed.
-  const unread = catalogue.findings.filter(({ rule }) => rule === 'list.size-unknown');
-  if (unread.length > 0) throw new CatalogueError(unread.map((finding) => ({ ...finding, weight: 'must' })));
+  const { inList } = await import('../catalogue/list-places.ts');
+  const { stopsSettling } = await import('../review/numbers.ts');
   const settling = settle(catalogue, move, localDay());
+  const stops = stopsSettling(catalogue, settling);
+  if (stops.length > 0) throw new CatalogueError(inList(stops, catalogue));
   const { given, rows } = settling;
   const { listFile, settings } = catalogue;
   if (given.size > 0 && !canTakeNumbers(listFile))

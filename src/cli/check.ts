@@ -21,12 +21,16 @@ export function checkCommand(program: Command): void {
       const { loadCatalogue } = await import('../catalogue/load.ts');
       const { localDay } = await import('../catalogue/local-day.ts');
       const { arrangement } = await import('../arrange/index.ts');
-      const { handlingList, review, sayHandling, verdict } = await import('../review/index.ts');
+      const { handlingList, notToBeBoxed, review, sayHandling, verdict } = await import('../review/index.ts');
       const { wordTables } = await import('../review/own-words.ts');
       const catalogue = await loadCatalogue(folder);
       const { settings } = catalogue;
       const arranged = arrangement(catalogue, localDay());
-      const handling = handlingList(arranged, wordTables(settings).handling);
+      const handling = handlingList(
+        arranged,
+        wordTables(settings).handling,
+        notToBeBoxed(catalogue, arranged),
+      );
       if (work) {
         if (json) return printJson(handling);
         return printLines(handling.length === 0 ? ['Nothing is noted to be done.'] : sayHandling(handling));

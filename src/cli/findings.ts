@@ -31,7 +31,7 @@ export function printFindings(findings: readonly Finding[], stream: NodeJS.Write
         stream.write(`        ${printable(advice)}${source === undefined ? '' : ` (${source})`}\n`);
       }
       // By this name collection.yaml answers it.
-      if (last && weight !== 'must') stream.write(`        rule: ${rule}\n`);
+      if (last) stream.write(`        rule: ${rule}\n`);
     });
   }
 }

@@ -1,5 +1,6 @@
 import type { Command } from 'commander';
 import { DIR, JSON_OPTION, printJson, printLines } from './options.ts';
+import { printable } from './printable.ts';
 
 interface Options {
   out?: string;
@@ -19,7 +20,18 @@ export function suppliesCommand(program: Command): void {
       const { localDay } = await import('../catalogue/local-day.ts');
       const { arrangement } = await import('../arrange/index.ts');
       const { suppliesFor } = await import('../housing/supplies-for.ts');
-      const rows = suppliesFor(arrangement(await loadCatalogue(folder), localDay()));
+      const { notToBeBoxed, sayNotBoxed } = await import('../review/index.ts');
+      const catalogue = await loadCatalogue(folder);
+      const arranged = arrangement(catalogue, localDay());
+      const rows = suppliesFor(arranged);
+      const cautions = [...notToBeBoxed(catalogue, arranged)].map(
+        ([code, one]) => `${code}  ${one.thing}, ${sayNotBoxed(one)}\n`,
+      );
+      // Beside the list and not in it, which goes to a shop.
+      if (cautions.length > 0)
+        process.stderr.write(
+          `${cautions.map(printable).join('')}What is to be got reckons with these all the same; this says what to do about them first: kinfonds check ${folder} --work\n`,
+        );
       if (out !== undefined) {
         const { suppliesCsv } = await import('../housing/supplies.ts');
         const { writeWhole } = await import('../catalogue/write-whole.ts');

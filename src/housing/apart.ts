@@ -1,6 +1,7 @@
 import { choicesOf, smallest } from './choices.ts';
+import { roomIn } from './fill-boxes.ts';
 import type { Box, Form, Holder, Shelf } from './model.ts';
-import type { Piece } from './piece.ts';
+import { LEAVES, type Piece, SOME } from './piece.ts';
 import { pocketsOf } from './sleeves.ts';
 import type { Stock } from './stock.ts';
 import { usualOf } from './usual-form.ts';
@@ -21,26 +22,29 @@ export interface Apart {
 }
 
 /** Why things are not kept between papers. Common practice, with no single source. */
-const WHY: Readonly<Record<Exclude<Form, 'sheet' | 'photograph' | 'mounted' | 'framed' | 'bound'>, string>> =
-  {
-    negative: 'negatives are kept apart from paper',
-    slide: 'slides are kept apart from paper',
-    glass: 'glass is kept apart from paper',
-    disc: 'records are kept apart from paper',
-    film: 'film is kept apart from paper',
-    tape: 'tapes are kept apart from paper',
-    textile: 'textiles are kept apart from paper',
-    object: 'objects are kept apart from paper',
-    rolled: 'rolled',
-    digital: 'data carriers are kept apart from paper',
-  };
+const WHY: Readonly<Record<Exclude<Form, 'sheet' | 'photograph' | 'mounted' | 'bound'>, string>> = {
+  framed: 'a frame lies flat, in no folder',
+  negative: 'negatives are kept apart from paper',
+  slide: 'slides are kept apart from paper',
+  glass: 'glass is kept apart from paper',
+  disc: 'records are kept apart from paper',
+  film: 'film is kept apart from paper',
+  tape: 'tapes are kept apart from paper',
+  textile: 'textiles are kept apart from paper',
+  object: 'objects are kept apart from paper',
+  rolled: 'rolled',
+  digital: 'data carriers are kept apart from paper',
+};
 
 /**
  * How many things a row of the list stands for. Papers that nobody counted ("letters") can be divided anywhere, here
- * into lots of a millimetre; anything else that is not counted is one thing.
+ * into lots of a millimetre, and so can those of many sheets; anything else that is not counted is one thing.
  */
-export function quantityOf({ thing: { quantity, kind }, form, thickness }: Piece): number {
+export function quantityOf({ thing, form, thickness }: Piece): number {
+  const { quantity, kind, sheets, quantityUnread } = thing;
+  if (form === 'sheet' && sheets !== undefined) return Math.max(1, quantity ?? 1, sheets);
   if (quantity !== undefined) return Math.max(1, quantity);
+  if (quantityUnread && LEAVES.has(form)) return SOME;
   const papers = form === 'sheet' && thickness > 1 && kind !== undefined && usualOf(kind)?.plural === true;
   return papers ? Math.ceil(thickness) : 1;
 }
@@ -80,8 +84,12 @@ export function apartFrom(piece: Piece, stock: Stock): Apart {
       const large = smallest(largeFolders, size, each);
       return on('oversize', large, whyNot(piece, folders, large));
     }
-    case 'framed':
-      return on('oversize', undefined, whyNot(piece, folders));
+    case 'framed': {
+      // What is too thick for a flat box is packed as an object is.
+      const fits = (where: Shelf) =>
+        boxes[where].some((box) => roomIn(box, [], { shelf: where, outside: size, thickness: each }));
+      return on(fits('objects') && !fits('oversize') ? 'objects' : 'oversize', undefined, WHY.framed);
+    }
     case 'bound':
       return on('volumes', undefined, whyNot(piece, folders));
     default: {

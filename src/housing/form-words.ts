@@ -9,6 +9,8 @@ interface FormWords {
   words: RegExp;
   /** Where the words are trusted; in the condition, many of them tell what was, or what a part of it is. */
   columns: readonly FormColumn[];
+  /** The kind whose usual measures it then has, where those of its form say too little. */
+  as?: string;
   source: string;
 }
 
@@ -24,7 +26,7 @@ const FORM_WORDS: readonly FormWords[] = [
     form: 'framed',
     from: ['sheet', 'photograph', 'mounted', 'bound', 'textile'],
     words:
-      /\bframed\b|\bin (?:(?:a|an|its|the|old|original|gilt|wooden|oval|glazed) ){0,3}frame\b|(?:^|[,;(] ?)frame\b/g,
+      /\bframed\b|\b(?:in|with) (?:(?:a|an|its|the|old|original|gilt|gold|black|oak|wooden|oval|glazed) ){0,3}frame\b|\b(?:gilt|gilded|gold|black|oak|wooden|oval) frame\b|(?:^|[,;(] ?)frame\b/g,
     columns: EVERYWHERE,
     source: P,
   },
@@ -52,6 +54,24 @@ const FORM_WORDS: readonly FormWords[] = [
     source: P,
   },
   {
+    // A photograph in its case, with its glass.
+    form: 'glass',
+    from: ['photograph', 'mounted'],
+    words:
+      /\bcased\b|\b(?:union|hinged|velvet) case\b|\bin (?:(?:a|an|its|the|original|old|leather|brass|folding) ){1,3}case\b(?! of)/g,
+    columns: EVERYWHERE,
+    as: 'daguerreotype',
+    source: P,
+  },
+  {
+    // On canvas, a painting has a stretcher, and lies as what is framed does.
+    form: 'framed',
+    from: ['sheet'],
+    words: /\boil (?:painting|portrait|on (?:canvas|board|panel))|\bon canvas\b|\bstretcher\b|\bstretched\b/g,
+    columns: EVERYWHERE,
+    source: P,
+  },
+  {
     form: 'bound',
     from: ['photograph', 'sheet'],
     words: /(?:^|[,;(] ?)(?:photo |photograph )?album\b/g,
@@ -62,16 +82,20 @@ const FORM_WORDS: readonly FormWords[] = [
 
 // What stands before such a word where it says that the thing is not so, or not any more, or not yet.
 const DENIED =
-  /(?:\bun|\bun-|\b(?:not|no longer|never|formerly|once|previously|was|were|been|without|removed from|taken from|out of|from|to be|be|for|used to be|half|part|partly|one|some|few|several|two|three|timber|wood|wooden|steel|iron))[ -]?(?:(?:a|an|its|the|their|is|are|of|them|in|be) ?)*$/;
+  /(?:\bun|\bun-|\b(?:not|no longer|never|formerly|once|previously|was|were|been|without|removed from|taken from|out of|from|to be|be|for|used to be|half|part|partly|one|some|few|several|two|three|timber|steel|iron))[ -]?(?:(?:a|an|its|the|their|is|are|of|them|in|be) ?)*$/;
 // What stands behind it where the frame or the mount is gone, or left a mark.
 const GONE =
   /^,? ?(?:is |was |has been |now )?(?:removed|missing|lost|gone|taken off|off|discarded|marks?\b|stains?\b|shadow)/;
 
-/** The form that words of a column make of a thing of another form; undefined where they say nothing safe. */
-export function formByWords(text: string, column: FormColumn, form: Form): Form | undefined {
+/** What words of a column make of a thing of another form; undefined where they say nothing safe. */
+export function formByWords(
+  text: string,
+  column: FormColumn,
+  form: Form,
+): Pick<FormWords, 'form' | 'as'> | undefined {
   return FORM_WORDS.find(
     (row) => row.columns.includes(column) && row.from.includes(form) && says(text, row.words),
-  )?.form;
+  );
 }
 
 function says(text: string, words: RegExp): boolean {
@@ -81,24 +105,4 @@ function says(text: string, words: RegExp): boolean {
     if (!DENIED.test(before) && !GONE.test(text.slice(match.index + match[0].length))) return true;
   }
   return false;
-}
-
-const CLEAR = /fram|type|carte|cabinet card|glass|mount$/i;
-const FRAMED =
-  /^framed (?!by\b|in\b|with\b|house|barn|building)|[,;(] ?(?:and )?framed ?(?:[),;.]|$)|\band framed$|\bin (?:a|its) frame$/i;
-const MOUNTED = /\b(?:on|in) (?:an?|its) (?:\w+ )?mount$/i;
-const BEGINS: readonly { form: Form; words: RegExp }[] = [
-  { form: 'glass', words: /^(?:daguerreotype|ambrotype|glass (?:plate|negative)|lantern slide)s?\b/i },
-  { form: 'mounted', words: /^(?:carte de visite|cartes de visite|cabinet cards?)\b/i },
-];
-
-/**
- * The form that a title tells for certain: that a thing is framed, or what kind of photograph it is. Other words of a
- * title are about what it shows: the mounted police, a rolled carpet, a glass of cider.
- */
-export function formByTitle(title: string): Form | undefined {
-  if (!CLEAR.test(title)) return undefined;
-  if (FRAMED.test(title)) return 'framed';
-  if (MOUNTED.test(title)) return 'mounted';
-  return BEGINS.find(({ words }) => words.test(title))?.form;
 }

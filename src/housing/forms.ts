@@ -8,6 +8,8 @@ export interface Usual {
   size: Size;
   /** Thickness of one, in millimetres. */
   each: number;
+  /** Thickness of one sheet, in millimetres, where creases make it more than that of paper. */
+  sheet?: number;
   source: string;
 }
 
@@ -43,7 +45,10 @@ const objects = (words: string, size: Size, each: number, source: string) =>
 
 const PAPERS: [string, Usual][] = [
   // Two sheets folded in three are six leaves; with their creases they take as much when they are flattened.
-  ...sheets('letter|military paper|medical letter', LETTER, 0.6, A),
+  ...sheets('letter|military paper|medical letter', LETTER, 0.6, A).map(([word, row]): [string, Usual] => [
+    word,
+    { ...row, sheet: 0.3 },
+  ]),
   ...sheets(
     'family tree|memoir|manuscript|speech|story|will|legal paper|deed|lease',
     inches(14, 8.5),

@@ -15,8 +15,25 @@ export const MEDIA_SIZES: readonly SizeName[] = [
   loose('33', inches(12, 12), M, { form: 'disc', thick: 3 }),
   loose('45|45s', inches(7, 7), M, { form: 'disc', thick: 2 }),
   exact('transcription disc', inches(16, 16), M, { form: 'disc', thick: 3 }),
-  exact('cd|cds|compact disc|compact discs', mm(142, 125), M, { form: 'disc', thick: 10 }),
-  exact('dvd|dvds', mm(190, 135), M, { form: 'disc', thick: 15 }),
+  exact('cd|cds|compact disc|compact discs|cd rom', mm(142, 125), M, { form: 'digital', thick: 10 }),
+  exact('dvd|dvds|blu ray', mm(190, 135), M, { form: 'digital', thick: 15 }),
+  exact(
+    'floppy|floppies|floppy disk|floppy disks|floppy disc|diskette|diskettes|floppy 3.5|3.5 floppy|3.5 floppy disk|floppy disk 3.5|3 1/2 floppy',
+    mm(94, 90),
+    M,
+    { form: 'digital', thick: 4 },
+  ),
+  exact(
+    'floppy 5.25|5.25 floppy|5.25 floppy disk|floppy disk 5.25|5 1/4 floppy',
+    mm(140, 140),
+    'in its sleeve; from memory',
+    { form: 'digital', thick: 2 },
+  ),
+  loose('usb stick|usb drive|memory stick|thumb drive|flash drive', mm(80, 40), M, {
+    form: 'digital',
+    thick: 15,
+  }),
+  loose('hard drive|hard disk|external drive', mm(160, 110), M, { form: 'digital', thick: 30 }),
   loose(
     'cassette|cassettes|audio cassette|audio cassettes|compact cassette|c30|c46|c60|c90|c120|c 60|c 90|musikkassett|kassette|kassett',
     mm(109, 70),

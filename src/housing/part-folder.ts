@@ -36,20 +36,19 @@ interface Filling {
   face: Face;
 }
 
-/** What lies with what: mounts and frames are kept from thickening the folders of papers. Common practice. */
+/** What lies with what: mounts are kept from thickening the folders of papers, and frames lie in none. Common practice. */
 const COMPANY: Readonly<Partial<Record<Form, string>>> = {
   sheet: 'loose',
   photograph: 'loose',
   bound: 'loose',
   mounted: 'mounted',
-  framed: 'framed',
 };
 
 /**
  * Divides what is filed under one heading into folders that close, each the smallest that covers all of its content,
  * in the order given: a part begins where the one before is full. Parts come in the order of their first pieces.
- * Common practice throughout: a folder takes what its limit says, nothing sticks out of it, mounted and framed
- * photographs have folders of their own, and nothing lies between papers but what is on paper.
+ * Common practice throughout: a folder takes what its limit says, nothing sticks out of it, mounted photographs have
+ * folders of their own, frames none, and nothing lies between papers but what is on paper.
  */
 export function partFolder(pieces: readonly Piece[], stock: Stock): Parting {
   const { folders } = choicesOf(stock);

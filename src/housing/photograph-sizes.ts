@@ -23,7 +23,8 @@ export const PHOTOGRAPH_SIZES: readonly SizeName[] = [
   loose('promenade card', inches(7.5, 4), M, { form: 'mounted', thick: 1.5 }),
   loose('boudoir card|boudoir', inches(8.5, 5.25), M, { form: 'mounted', thick: 1.5 }),
   loose('panel card', inches(8.25, 4), M, { form: 'mounted', thick: 1.5 }),
-  loose('imperial card', inches(9.875, 6.875), M, { form: 'mounted', thick: 1.5 }),
+  loose('imperial card|imperial cabinet', inches(9.875, 6.875), M, { form: 'mounted', thick: 1.5 }),
+  loose('imperial panel|imperial panel card', inches(13, 7.5), M, { form: 'mounted', thick: 1.5 }),
   loose(
     'postcard|postcards|post card|real photo postcard|postkarte|postkort|brevkort|carte postale|tarjeta postal',
     mm(148, 105),
@@ -57,16 +58,20 @@ export const PHOTOGRAPH_SIZES: readonly SizeName[] = [
     'six frames at 38 mm, arithmetic',
     { form: 'negative' },
   ),
-  loose('110 film|110 negative|110 negatives', mm(100, 16), 'four frames at 25 mm, arithmetic', {
+  loose('110 film|110 negative|110 negatives|110', mm(100, 16), 'four frames at 25 mm, arithmetic', {
     form: 'negative',
   }),
   loose('126 film|126 negative|126 negatives', mm(128, 35), 'four frames at 32 mm, arithmetic', {
     form: 'negative',
   }),
-  loose('120 film|120 negative|120 negatives|620 film|620 negative|620 negatives', mm(90, 60), M, {
-    form: 'negative',
-  }),
-  loose('127 film|127 negative|127 negatives', mm(65, 46), M, { form: 'negative' }),
+  loose(
+    '120 film|120 negative|120 negatives|620 film|620 negative|620 negatives|medium format|medium format film|medium format negative|medium format negatives',
+    mm(90, 60),
+    M,
+    { form: 'negative' },
+  ),
+  loose('127 film|127 negative|127 negatives|127', mm(65, 46), M, { form: 'negative' }),
+  exact('disc film|disc film negative|disc negative|disc negatives', mm(65, 65), M, { form: 'negative' }),
   loose('116 film|116 negative|116 negatives|616 film|616 negative|616 negatives', inches(4.25, 2.5), M, {
     form: 'negative',
   }),

@@ -1,6 +1,6 @@
 import { INCH } from './measures.ts';
 import type { Face, Form, Size } from './model.ts';
-import { isStillFilm, readFilm, withoutLengths } from './size-film.ts';
+import { gaugeApart, isStillFilm, readFilm, withoutLengths } from './size-film.ts';
 import { type MeasureGroup, measureGroups } from './size-groups.ts';
 import { bestOf, type Named, namesIn } from './size-named.ts';
 import { likelyUnit } from './size-plausible.ts';
@@ -16,8 +16,13 @@ export type SizeReading =
       form?: Form;
       /** What was taken for granted, in sentences. */
       assumed?: string;
+      /** The unit that was assumed for measures without one. */
+      guessedUnit?: string;
     }
+  /** Less than nothing, or nothing. */
   | { kind: 'impossible'; why: string }
+  /** Larger or smaller than anything that is kept in a box. */
+  | { kind: 'unlikely'; why: string }
   | { kind: 'unknown' };
 
 const UNKNOWN: SizeReading = { kind: 'unknown' };
@@ -35,9 +40,9 @@ export function readSizeOf(phrase: string, form: Form | undefined): SizeReading 
   const tokens = sizeTokens(phrase);
   if (tokens.some((token) => token.is === 'word' && MORE.has(token.word))) return UNKNOWN;
   const { names, left } = namesIn(tokens, form);
-  const all = measureGroups(left);
   const named = names.find(({ row }) => row.form !== undefined)?.row.form;
   const meant = named ?? form;
+  const all = gaugeApart(measureGroups(left), meant);
   const why = impossibleNumber(all);
   if (why !== undefined) return { kind: 'impossible', why };
   const film = readFilm(all, names, meant);
@@ -93,7 +98,8 @@ function readMeasures(
   named: Form | undefined,
 ): SizeReading {
   const assumed = new Set<string>();
-  const sizes = faces.map((group) => sizeOfGroup(group, meant, assumed));
+  const units = new Set<string>();
+  const sizes = faces.map((group) => sizeOfGroup(group, meant, assumed, units));
   const size = sizes.reduce((one, other) => ({
     long: Math.max(one.long, other.long),
     short: Math.max(one.short, other.short),
@@ -107,21 +113,35 @@ function readMeasures(
   const own = Math.max(0, ...thickness.map(({ measures: [m] }) => (m?.value ?? 0) * (m?.unit ?? 10)));
   const usual = names.find(({ row }) => row.thick !== undefined)?.row.thick ?? 0;
   const whole = { ...size, ...thickOf(own || size.thick || usual) };
-  return checked(whole, named, assumed.size === 0 ? undefined : [...assumed].join(' '));
+  const read = checked(whole, named, assumed.size === 0 ? undefined : [...assumed].join(' '));
+  return read.kind === 'size' && units.size > 0 ? { ...read, guessedUnit: [...units].join(', ') } : read;
 }
 
 const thickOf = (thick: number) => (thick > 0 ? { thick } : {});
 const isRound = (form: Form | undefined) => form === 'disc' || form === 'film' || form === 'tape';
 
 /** The measures of a group, the largest first: the thickness is the smallest of three. */
-function sizeOfGroup(group: MeasureGroup, form: Form | undefined, assumed: Set<string>): Size {
+function sizeOfGroup(
+  group: MeasureGroup,
+  form: Form | undefined,
+  assumed: Set<string>,
+  units: Set<string>,
+): Size {
   const bare = group.measures.some(({ unit }) => unit === undefined);
   const likely = bare ? unitOf(group, form) : undefined;
-  if (likely !== undefined) assumed.add(likely.why);
+  if (likely !== undefined) {
+    assumed.add(likely.why);
+    units.add(UNIT_NAMES.get(likely.mm) ?? 'millimetres');
+  }
   const all = group.measures.map(({ value, unit }) => value * (unit ?? likely?.mm ?? 1));
   const [long = 0, short = long, thick = 0] = all.sort((one, other) => other - one);
   return { long, short, ...thickOf(thick) };
 }
+
+const UNIT_NAMES: ReadonlyMap<number, string> = new Map([
+  [INCH, 'inches'],
+  [10, 'centimetres'],
+]);
 
 function unitOf(group: MeasureGroup, form: Form | undefined): { mm: number; why: string } {
   const [first] = group.measures;
@@ -134,8 +154,8 @@ function unitOf(group: MeasureGroup, form: Form | undefined): { mm: number; why:
 function checked(size: Size, form: Form | undefined, assumed: string | undefined): SizeReading {
   const { long, short } = size;
   // Not more than 5 m, by the rounding of the measure; not NaN either.
-  if (!(long <= LONGEST)) return { kind: 'impossible', why: `${said(long)} is longer than 5 m.` };
-  if (!(short >= 1)) return { kind: 'impossible', why: `${said(short)} is less than 1 mm.` };
+  if (!(long <= LONGEST)) return { kind: 'unlikely', why: `${said(long)} is longer than 5 m.` };
+  if (!(short >= 1)) return { kind: 'unlikely', why: `${said(short)} is less than 1 mm.` };
   return {
     kind: 'size',
     size,

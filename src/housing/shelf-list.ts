@@ -3,12 +3,29 @@ import type { Component } from '../catalogue/component.ts';
 import type { ShelfBox } from './placed.ts';
 import { filledBoxes } from './shelve.ts';
 
+/** What a thing has that keeps it from being boxed, by its reference code: ammunition, mould. */
+type NotBoxed = ReadonlyMap<string, { has: string }>;
+
+/** The words that stand beside such a thing. */
+export const NOT_BOXED = 'not to be boxed before somebody has looked at it';
+
 /**
  * What lies in which box, in the order of the shelf, as lines of plain text: the other way round from the outline,
- * with what lies apart from its folder pointing back to it.
+ * with what lies apart from its folder pointing back to it. What is not to be boxed is named first, and again where it
+ * would lie.
  */
-export function* shelfList(collection: Component, boxes: readonly ShelfBox[]): Generator<string> {
-  const content = contentOf(collection);
+export function* shelfList(
+  collection: Component,
+  boxes: readonly ShelfBox[],
+  notBoxed: NotBoxed = new Map(),
+): Generator<string> {
+  const { lines: content, cautions } = contentOf(collection, notBoxed);
+  if (cautions.size > 0) {
+    yield `First, ${NOT_BOXED}:`;
+    // The most urgent first, as they were given.
+    for (const code of notBoxed.keys()) if (cautions.has(code)) yield `  ${cautions.get(code)}`;
+    yield '';
+  }
   const filled = new Map(filledBoxes(boxes).map((box) => [box.number, box]));
   for (const { number, type, kind } of boxes) {
     const box = filled.get(number);
@@ -25,28 +42,39 @@ function sayFilled({ lies, box, slack, advice }: ReturnType<typeof filledBoxes>[
   return advice === 'lay flat' ? `${full}: lay it flat, or take a smaller box` : `${lies}, ${full}`;
 }
 
-/** Lines for what lies in each box, under the number of the box. */
-function contentOf(collection: Component): Map<string, string[]> {
+/** Lines for what lies in each box, under the number of the box, and for what is not to lie in any. */
+function contentOf(collection: Component, notBoxed: NotBoxed) {
   const lines = new Map<string, string[]>();
-  const visit = ({
-    referenceCode,
-    title,
-    dates,
-    containers,
-    physicalLocation,
-    children,
-  }: Component): void => {
+  const cautions = new Map<string, string>();
+  const visit = (unit: Component, inBoxes: readonly string[]): void => {
+    const { referenceCode, title, dates, containers, physicalLocation, children } = unit;
+    const own = containers
+      .filter(({ type }) => type !== 'folder')
+      .map(({ type, number }) => `${type} ${number}`);
+    const where = own.length === 0 ? inBoxes : own;
+    const caution = notBoxed.get(referenceCode ?? '');
+    const its = `${referenceCode}  ${title}${where.map((box) => `, ${box}`).join('')}`;
+    if (caution !== undefined) cautions.set(referenceCode ?? '', `${its}: ${caution.has}`);
+    const beside = [
+      ...(caution === undefined ? [] : [`  ${NOT_BOXED}: ${caution.has}`]),
+      ...children.flatMap((child) => {
+        const one = child.containers.length > 0 ? undefined : notBoxed.get(child.referenceCode ?? '');
+        return one === undefined
+          ? []
+          : [`  ${child.referenceCode}  ${child.title}, ${NOT_BOXED}: ${one.has}`];
+      }),
+    ];
     const what = `${referenceCode}  ${[title, ...dates.map(({ expression }) => expression)].join(', ')}`;
     const said = physicalLocation === undefined ? what : `${what}. ${physicalLocation}`;
     for (const box of containers.filter(({ type }) => type !== 'folder')) {
       const folder = containers.find(({ type, parent }) => type === 'folder' && parent === box.id);
       const line = `${folder === undefined ? 'apart' : sayContainer(folder)}  ${said}`;
       const known = lines.get(box.number);
-      if (known === undefined) lines.set(box.number, [line]);
-      else known.push(line);
+      if (known === undefined) lines.set(box.number, [line, ...beside]);
+      else known.push(line, ...beside);
     }
-    children.forEach(visit);
+    for (const child of children) visit(child, where);
   };
-  visit(collection);
-  return lines;
+  visit(collection, []);
+  return { lines, cautions };
 }

@@ -30,6 +30,20 @@ function isTapeWidth(group: MeasureGroup): boolean {
   return measure?.unit !== undefined && measure.value * measure.unit < 30;
 }
 
+// Film and tape are no wider than this; a ribbon or a border is no film.
+const WIDEST = 80;
+
+/** The width and the running length of film or tape, written with a cross: of "35 mm x 300 ft" each by itself. */
+export const gaugeApart = (groups: readonly MeasureGroup[], form: Form | undefined): MeasureGroup[] =>
+  groups.flatMap((group) => {
+    const parts = group.measures.map((measure): MeasureGroup => ({ ...group, measures: [measure] }));
+    const length = parts.find(isLength);
+    const width = parts.find((part) => part !== length && millimetres(part) < WIDEST);
+    const runs = parts.length === 2 && length !== undefined && width !== undefined;
+    const known = form === 'film' || form === 'tape' || (form === undefined && width && filmWidth(width));
+    return runs && known ? [width, length] : [group];
+  });
+
 /** Measures of film and tape that say nothing of how large the reel or cassette is. */
 export const withoutLengths = (groups: readonly MeasureGroup[], form: Form | undefined): MeasureGroup[] =>
   form === 'tape' ? groups.filter((group) => !isLength(group) && !isTapeWidth(group)) : [...groups];

@@ -6,9 +6,19 @@ import { sizeReading, usualOf } from './usual-form.ts';
 
 const ADVICE = 'Write it as 20 × 25 cm, as 8 × 10 in, or by a name such as A4 or cabinet card.';
 
-/** Sizes that cannot be, and sizes in words that nobody knows; each is said once, with the first row it stands in. */
+/** A size as it is written, with the first row it stands in. */
+interface Written {
+  first: Thing;
+  size: string;
+  rows: number;
+}
+
+/**
+ * Sizes that cannot be, sizes that nobody knows, each said once with the first row it stands in; and, all together, those
+ * whose unit was assumed.
+ */
 export function sizeFindings(things: readonly Thing[]): Finding[] {
-  const seen = new Map<string, { first: Thing; size: string; rows: number }>();
+  const seen = new Map<string, Written>();
   for (const thing of things) {
     const { kind, size } = thing;
     if (size === undefined) continue;
@@ -17,12 +27,15 @@ export function sizeFindings(things: readonly Thing[]): Finding[] {
     if (known === undefined) seen.set(key, { first: thing, size, rows: 1 });
     else known.rows++;
   }
-  return [...seen.values()].flatMap(({ first, size, rows }) => findingOf(first, size, rows) ?? []);
+  const written = [...seen.values()];
+  return [...written.flatMap((one) => findingOf(one) ?? []), ...assumedUnits(written)];
 }
 
-function findingOf(thing: Thing, size: string, rows: number): Finding | undefined {
+const placeOf = ({ row }: Thing) => ({ file: 'list.csv', row, column: 'size' });
+
+function findingOf({ first: thing, size, rows }: Written): Finding | undefined {
   const reading = sizeReading(thing);
-  const place = { file: 'list.csv', row: thing.row, column: 'size' };
+  const place = placeOf(thing);
   const more = rows === 1 ? '' : ` (and in ${rows - 1} more rows)`;
   if (reading?.kind === 'impossible') {
     return {
@@ -35,15 +48,48 @@ function findingOf(thing: Thing, size: string, rows: number): Finding | undefine
   }
   // Bytes, pixels and running times are all the size that a digital file has.
   const digital = thing.kind !== undefined && usualOf(thing.kind)?.usual.form === 'digital';
+  const base = { rule: 'list.size-unknown', weight: 'should', place } as const;
+  if (reading?.kind === 'unlikely')
+    return {
+      ...base,
+      found: `“${size}”${more} is hardly a size. ${reading.why} The usual one of its kind is assumed.`,
+      advice: ADVICE,
+    };
   if (reading?.kind !== 'unknown' || digital) return undefined;
   const meant = nearest(size, NAMES);
   return {
-    rule: 'list.size-unknown',
-    weight: 'should',
-    place,
+    ...base,
     found: `“${size}”${more} is not a size that is known, so the usual one of its kind is assumed.`,
     advice: meant === undefined ? `${ADVICE} Leave it blank where it is not known.` : `Is “${meant}” meant?`,
   };
 }
 
 const NAMES = SIZE_NAMES.filter(({ face }) => face !== undefined).flatMap(({ names }) => names);
+const NAMED_AT_MOST = 5;
+
+/** Sizes without a unit, by the unit that was assumed: a wrong guess makes a folder too small by more than half. */
+function assumedUnits(written: readonly Written[]): Finding[] {
+  const guessed = written.flatMap(({ first, size, rows }) => {
+    const reading = sizeReading(first);
+    const unit = reading?.kind === 'size' ? reading.guessedUnit : undefined;
+    return unit === undefined ? [] : [{ first, size, rows, unit }];
+  });
+  const [one] = guessed;
+  if (one === undefined) return [];
+  const units = [...new Set(guessed.map(({ unit }) => unit))].map((unit) => {
+    const those = guessed.filter((other) => other.unit === unit);
+    const named = those.slice(0, NAMED_AT_MOST).map(({ size, first }) => `“${size}” (row ${first.row})`);
+    const rest = those.length - named.length;
+    return `in ${unit}: ${named.join(', ')}${rest > 0 ? ` and ${rest} more` : ''}`;
+  });
+  const rows = guessed.reduce((sum, { rows: those }) => sum + those, 0);
+  return [
+    {
+      rule: 'list.size-assumed',
+      weight: 'consider',
+      place: placeOf(one.first),
+      found: `${rows === 1 ? 'A size has' : `The sizes of ${rows} rows have`} no unit. They are taken ${units.join('; ')}.`,
+      advice: 'Where that is wrong, write the unit: 18 x 24 in, or 18 x 24 cm.',
+    },
+  ];
+}

@@ -42,9 +42,11 @@ export function namesIn(
   const names: Named[] = [];
   const left: SizeToken[] = [];
   for (const part of partsOf(tokens)) {
-    const withNumbers = part.some(({ is }) => is === 'cross') ? undefined : segment(part.flatMap(wordsOf));
+    const withNumbers = part.some(({ is }) => is === 'cross')
+      ? undefined
+      : segment(part.flatMap(wordsOf), form);
     const fits = withNumbers?.some(({ name, row }) => isFor(name, row, form));
-    const found = fits ? withNumbers : segment(part.flatMap(wordsOnly));
+    const found = fits ? withNumbers : segment(part.flatMap(wordsOnly), form);
     names.push(...(found ?? []));
     left.push(
       ...(fits ? part.filter((token) => token.is !== 'number' || wordsOf(token).length === 0) : part),
@@ -54,8 +56,12 @@ export function namesIn(
 }
 
 /** "78" alone is a record, unless the thing is known to be none; a "recording" may be either. */
-const isFor = (name: string, row: SizeName, form: Form | undefined) =>
-  !FIGURES.test(name) || form === undefined || form === 'tape' || form === row.form;
+const isFor = (name: string, row: SizeName, form: Form | undefined) => {
+  if (!FIGURES.test(name)) return true;
+  // "127" is film only where negatives are meant.
+  if (row.form === 'negative') return form === 'negative';
+  return form === undefined || form === 'tape' || form === row.form;
+};
 
 /** A phrase parted where it pauses; what parts it begins the part that follows. */
 function partsOf(tokens: readonly SizeToken[]): SizeToken[][] {
@@ -77,14 +83,17 @@ const wordsOnly = (token: SizeToken): string[] =>
   token.is === 'word' || token.is === 'label' ? [token.word] : [];
 
 /** The names that a run of words consists of, the longest first; undefined where a word belongs to none. */
-function segment(words: readonly string[]): Named[] | undefined {
+function segment(words: readonly string[], form: Form | undefined): Named[] | undefined {
+  const picture = form === 'photograph' || form === 'mounted';
   const names: Named[] = [];
   let at = 0;
   while (at < words.length) {
     let length = Math.min(MOST_WORDS, words.length - at);
     let named: Named | undefined;
     for (; length > 0; length--) {
-      named = known.get(words.slice(at, at + length).join(' '));
+      const name = words.slice(at, at + length).join(' ');
+      // Of a photograph, "imperial" is the mount and not the sheet of paper.
+      named = (picture ? known.get(`${name} card`) : undefined) ?? known.get(name);
       if (named !== undefined) break;
     }
     if (named !== undefined) names.push(named);

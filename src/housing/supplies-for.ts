@@ -1,3 +1,4 @@
+import { covers } from './measures.ts';
 import type { Holder } from './model.ts';
 import { holdersNeeded, sleeveFor } from './part-folder.ts';
 import { foldersOf, type PlacedGroup, type ShelfBox } from './placed.ts';
@@ -18,9 +19,12 @@ export function suppliesFor({
   const holders = foldersOf(groups).flatMap(({ held, things }) => [
     ...(held === undefined ? [] : [needed(held.holder, held.last - held.first + 1)]),
     ...things.flatMap(({ piece, apart }) => {
-      if (apart !== undefined) return apart.holder === undefined ? [] : [needed(apart.holder, apart.holders)];
-      const sleeve = sleeveFor(piece, stock);
-      return sleeve === undefined ? [] : [needed(sleeve, holdersNeeded(sleeve, piece))];
+      const holder = apart === undefined ? held?.holder : apart.holder;
+      const own = apart?.holder === undefined ? [] : [needed(apart.holder, apart.holders)];
+      // A sleeve larger than the folder would stick out of it: there the print lies between sheets of paper.
+      const sleeve = holder?.type === 'folder' ? sleeveFor(piece, stock) : undefined;
+      const fits = sleeve !== undefined && holder !== undefined && covers(holder.inside, sleeve.outside);
+      return fits ? [...own, needed(sleeve, holdersNeeded(sleeve, piece))] : own;
     }),
   ]);
   return supplies({ holders, filled: filledBoxes(boxes) });

@@ -3,6 +3,7 @@ import { fold } from '../catalogue/fold.ts';
 import { once } from '../catalogue/once.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import { BY_FORM, FORMS_BY_KIND, type Usual } from './forms.ts';
+import { lookUpObject, OBJECTS_BY_WORD } from './object-words.ts';
 import { readSizeOf, type SizeReading } from './read-size.ts';
 
 /** What things of a kind usually are. */
@@ -50,6 +51,8 @@ function ofNamedSize(kind: string): UsualKind | undefined {
 
 function lookUp(word: string): UsualKind | undefined {
   const reading = readKind(word);
+  const object = reading === undefined ? lookUpObject(OBJECTS_BY_WORD, word) : undefined;
+  if (object !== undefined) return { ...object, partly: false };
   const plural = reading?.plural ?? false;
   // "ambrotypes" say more than the kind that they belong to.
   const singular = word.endsWith('s') ? word.slice(0, -1) : word;

@@ -41,7 +41,8 @@ export function sameNumber(number: string, places: readonly { file: string; row:
     weight: 'must',
     place: { ...first, column: 'number' },
     found: `The number ${shown(number)} is given to more than one thing: in row ${first.row} and again in ${again}.`,
-    advice: 'Give each thing a number of its own, or leave the numbers out.',
+    advice:
+      'Give each thing a number of its own. One that is settled (it stands in numbers.csv) stays with its thing; the cell of a new thing may be left empty, and settling gives it the next number.',
   };
 }
 
@@ -62,8 +63,9 @@ export function noQuantity(file: string, row: number, written: string): Finding 
     rule: 'list.quantity-unreadable',
     weight: 'should',
     place: { file, row, column: 'quantity' },
-    found: `${shown(written)} is no number of things; it is kept in the notes, and the thing is counted as if nothing were said.`,
-    advice: 'Write a whole number, such as 12, or about 40 where it is a guess.',
+    found: `${shown(written)} is no number of things that can be read. It is kept in the notes; the things of this row are counted nowhere, and their numbers cannot be settled.`,
+    advice:
+      'Write a whole number, such as 12, or about 40 where it is a guess; 2 boxes of 36 and 6 sheets are understood too.',
   };
 }
 

@@ -1,54 +1,121 @@
-/** How many things a row stands for, and whether the number is a guess. */
+import { amountIn, isCounted, isVolume, names, unitIn } from './quantity-unit.ts';
+import { CONTAINERS, HOLDERS, NOTHING, SHEETS } from './quantity-words.ts';
+
+/** How many things a row stands for. */
 export interface Quantity {
-  quantity: number;
+  /** Undefined where the cell says only how many sheets a thing has, or nothing at all. */
+  quantity?: number;
+  /** Whether the number is a guess, the least or the most. */
   approximate: boolean;
+  /** How many sheets there are in all. */
+  sheets?: number;
 }
 
-// Common practice: the words with which people write a small number or an estimate.
-const WORDS = new Map(
-  Object.entries({
-    ...{
-      one: 1,
-      two: 2,
-      three: 3,
-      four: 4,
-      five: 5,
-      six: 6,
-      seven: 7,
-      eight: 8,
-      nine: 9,
-      ten: 10,
-      eleven: 11,
-    },
-    ...{
-      twelve: 12,
-      'a pair': 2,
-      'a dozen': 12,
-      'one dozen': 12,
-      'half a dozen': 6,
-      'two dozen': 24,
-      'a score': 20,
-    },
-  }),
-);
-const ABOUT = /^(?:about|approximately|approx\.?|around|roughly|circa|ca?\.?(?=[\s\d])|~|≈)\s*/;
-const UNIT =
-  /(?<=.)\s*(?:pieces?|items?|things?|pcs?\.?|copies|volumes?|vols?\.?|letters?|cards?|postcards?|photos?|photographs?|prints?|slides?|books?|envelopes?)$/;
-const BUNDLE = /^(?:an? |one )?(?:bundle|packet|pack|set|pile|batch|lot|box|envelope) of\s+/;
-// 12, or 1,200 with any mark between the thousands.
-const FIGURES = /^\d{1,9}$|^\d{1,3}(?:[,.'’\s]\d{3}){1,2}$/;
+const ABOUT =
+  /^(?:about|approximately|approx\.?|around|roughly|circa|ca?\.?(?=[\s\d])|est\.?|nearly|almost|up to|at least|at most|more than|over|under|~|≈|>|<)\s*/;
+const OR_SO = /\s*(?:\?|\+|\(?approx\.?\)?| or (?:more|so)|ish)$/;
+const LEAST = /^(\d[\d,. ]*)\+(?= \D+$)/;
+const IN_ALL = / (?:in all|in total|total|altogether)$/;
+const BUNDLE = /^(?:an? |one )?(?:bundle|packet|pack|set|pile|batch|lot|box|envelope|folder)s? of /;
+// No number of things takes more letters.
+const LONGEST = 80;
+// Sums, products and what stands in brackets are taken apart; deeper than this nobody writes.
+const DEEPEST = 3;
 
 /**
- * Reads a number of things as people write it: `12`, `about 40`, `c. 40`, `40?`, `a dozen`, `1,200`, `3 letters`,
- * `bundle of 14`. Anything else, ranges, fractions and pages among them, is left to a person: undefined.
+ * Reads a number of things as people write it: `12`, `about 40`, `200+`, `a dozen`, `1,200`, `3 letters`, `2 boxes of
+ * 36`, `12 + 3`, `40-50` (the upper end), `1 (52 prints)`; `6 sheets` is how much one thing is. Anything else, fractions
+ * and words such as "several" among them, is left to a person: undefined.
+ * @param kind what the kind column says, in the light of which "2 albums" are two things, or an unknown number of prints
  */
-export function readQuantity(written: string): Quantity | undefined {
+export function readQuantity(written: string, kind = ''): Quantity | undefined {
   const text = written.trim().toLowerCase().replace(/\s+/g, ' ');
-  const counting = text.replace(BUNDLE, '');
-  const bare = counting.replace(ABOUT, '');
-  const number = bare.replace(/\s*\?$/, '');
-  const approximate = number !== counting;
-  const counted = number.replace(UNIT, '');
-  const quantity = FIGURES.test(counted) ? Number(counted.replace(/\D/g, '')) : WORDS.get(counted);
-  return quantity === undefined || quantity === 0 ? undefined : { quantity, approximate };
+  if (text.length > LONGEST) return undefined;
+  if (NOTHING.has(text)) return { approximate: false };
+  return read(text, kind.toLowerCase().replace(BUNDLE, ''), 0);
 }
+
+type Reader = (text: string, kind: string, depth: number) => Quantity | undefined;
+
+const read: Reader = (written, kind, depth) => {
+  if (depth > DEEPEST) return undefined;
+  const counting = written.replace(IN_ALL, '');
+  const bare = counting.replace(OR_SO, '').replace(ABOUT, '').replace(OR_SO, '').replace(LEAST, '$1');
+  for (const reader of [counted, inBrackets, product, sum, range]) {
+    const found = reader(bare, kind, depth);
+    if (found !== undefined) return bare === counting ? found : { ...found, approximate: true };
+  }
+  return undefined;
+};
+
+/** A number with or without a unit: 12, three letters, a dozen, 6 sheets. */
+const counted: Reader = (text, kind) => {
+  const { number = 0, rest = '' } = amountIn(text) ?? {};
+  const unit = unitIn(rest);
+  if (number < 1) return undefined;
+  const perSheet = SHEETS.get(unit ?? '');
+  // Of "loose sheets", so many sheets are so many things; "sheet music" of 6 sheets is one piece.
+  if (unit !== undefined && perSheet !== undefined && !names(kind.split(' ').at(-1) ?? '', unit))
+    return { approximate: false, sheets: Math.ceil(number / perSheet) };
+  if (unit !== undefined && !isCounted(unit, kind)) return undefined;
+  return { quantity: number, approximate: false };
+};
+
+/** 1 (52 prints) is 52 prints, but 1 (6 sheets) one thing of 6 sheets, and an album (52 prints) one album. */
+const inBrackets: Reader = (text, kind, depth) => {
+  const [, outside = '', inside = ''] = /^([^()]+?),? ?\(([^()]+)\)$/.exec(text) ?? [];
+  const whole = counted(outside, kind, depth);
+  if (whole === undefined) return undefined;
+  const within = read(inside, kind, depth + 1) ?? read(inside, '', depth + 1);
+  if (within === undefined) return isCounted(unitIn(inside) ?? '', kind) ? whole : undefined;
+  if (within.sheets !== undefined) return { ...whole, sheets: within.sheets };
+  if (isVolume(kind)) return whole;
+  // Of several, nobody knows whether that many are in each.
+  return whole.quantity === 1 ? within : undefined;
+};
+
+/** 2 bundles of 20, 2 boxes (36 each), 2 x 36. */
+const product: Reader = (text, kind, depth) => {
+  const [, many = '', times = '', of = ''] =
+    /^(\d{1,4}) ?([x×*]) ?(\d{1,4})$/.exec(text) ??
+    /^(.+?) (of|with|containing|holding) (.+?)(?: each)?$/.exec(text) ??
+    /^(.+?)(, | \()(.+?) each\)?$/.exec(text) ??
+    [];
+  const each = times === '' ? undefined : read(of, kind, depth + 1);
+  const amount = amountIn(many.replace(/^(?:an? )?(?=[a-z])/, 'one ').replace(/^one (?=one )/, ''));
+  if (amount === undefined || amount.number < 1) return undefined;
+  const unit = unitIn(amount.rest);
+  if (unit !== undefined && unit !== '' && names(kind, unit))
+    return { quantity: amount.number, approximate: false };
+  const holds = unit === undefined ? /[x×*]/.test(times) : CONTAINERS.has(unit) || HOLDERS.has(unit);
+  if (!holds || each?.quantity === undefined) return undefined;
+  return { quantity: amount.number * each.quantity, approximate: each.approximate };
+};
+
+/** 12 + 3, 12 and 3 letters. */
+const sum: Reader = (text, kind, depth) => {
+  const parts = text.split(/ ?\+ ?| (?:and|plus|&) /);
+  if (parts.length < 2) return undefined;
+  const units = new Set(parts.map((part) => unitIn(amountIn(part)?.rest ?? '')));
+  units.delete(undefined);
+  // "12 letters and 3 cards" are not 15 of either.
+  if (units.size > 1) return undefined;
+  const all = parts.map((part) => read(part, kind, depth + 1));
+  let quantity = 0;
+  for (const one of all) {
+    if (one?.quantity === undefined) return undefined;
+    quantity += one.quantity;
+  }
+  return { quantity, approximate: all.some((one) => one?.approximate) };
+};
+
+/** 40-50, 40 to 50, two or three: the upper end. */
+const range: Reader = (text, kind, depth) => {
+  const [, from = '', to = ''] =
+    /^(?:between )?([^ -]+(?: [^ -]+)?) ?(?:-|–|—|to |or |and )(?: ?)(.+)$/.exec(text) ?? [];
+  const low = amountIn(from.trim());
+  const high = counted(to, kind, depth)?.quantity;
+  if (low?.rest !== '' || high === undefined || low.number >= high) return undefined;
+  // 1914-1918 are years.
+  return low.number >= 1000 && high < 2100 ? undefined : { quantity: high, approximate: true };
+};

@@ -48,7 +48,7 @@ export function readThings(
   const several = once(splitCell);
   const languages = once(splitLanguages);
   const share = once((text: string) => text);
-  const quantity = once(readQuantity);
+  const quantities = once((kind: string) => once((cell: string) => readQuantity(cell, kind)));
   // Read last: the languages of the list tell in which languages its dates may be.
   const dated: { thing: Thing; column: 'date' | 'until'; cell: string }[] = [];
   const joined = new Map<Column, { row: number; name: string; rows: number }>();
@@ -112,14 +112,18 @@ export function readThings(
     }
     const count = text(cells, at.quantity);
     if (count !== '') {
-      const counted = quantity(count);
+      const counted = quantities(thing.kind ?? '')(count);
       if (counted === undefined) {
         findings.push(noQuantity(file, row, count));
-        extra.push({ heading: headings[at.quantity] ?? 'quantity', text: count });
+        thing.quantityUnread = true;
       } else {
-        thing.quantity = counted.quantity;
-        if (counted.approximate) thing.quantityApproximate = true;
+        if (counted.quantity !== undefined) thing.quantity = counted.quantity;
+        if (counted.quantity !== undefined && counted.approximate) thing.quantityApproximate = true;
+        if (counted.sheets !== undefined) thing.sheets = counted.sheets;
       }
+      // What a number does not say in full is kept to the letter.
+      if (counted === undefined || counted.sheets !== undefined)
+        extra.push({ heading: headings[at.quantity] ?? 'quantity', text: count });
     }
     if (extra.length > 0) thing.extra = extra;
     return Object.assign(thing, family.read(cells, remarks));

@@ -18,19 +18,21 @@ export interface Answered {
  * Parts findings into those that stand and those that are answered. An answer about one thing takes it out of what the
  * rule is held against, so that of a finding about several things the rest still stands.
  * @param without the findings as they would be without some things of the list
+ * @param codes reference codes by the row of the list
  */
 export function answerFindings(
   findings: readonly Finding[],
   answers: readonly Answer[],
   things: readonly Thing[],
   without: (things: ReadonlySet<Thing>) => readonly Finding[],
+  codes: ReadonlyMap<number, string> = new Map(),
 ): { findings: Finding[]; answered: Answered[] } {
   let standing = [...findings];
   const answered: Answered[] = [];
   for (const rule of new Set(answers.map((answer) => answer.rule))) {
     const its = answers.filter((answer) => answer.rule === rule);
     const before = standing.filter((finding) => finding.rule === rule);
-    const after = unanswered(before, its, things, (about) =>
+    const after = unanswered(before, its, { things, codes }, (about) =>
       IS_OF_SEVERAL.test(rule)
         ? before.filter(({ place }) => ![...about].some(({ row }) => row === place.row))
         : without(about).filter((finding) => finding.rule === rule),
@@ -48,15 +50,23 @@ export function answerFindings(
 function unanswered(
   findings: readonly Finding[],
   answers: readonly Answer[],
-  things: readonly Thing[],
+  { things, codes }: { things: readonly Thing[]; codes: ReadonlyMap<number, string> },
   without: (things: ReadonlySet<Thing>) => readonly Finding[],
 ): readonly Finding[] {
-  const names = new Set(answers.map(({ of }) => of));
-  if (names.has(undefined)) return [];
-  const folded = new Set(answers.map(({ of }) => fold(of ?? '')));
-  const about = things.filter(({ number, title }) => names.has(number ?? '') || folded.has(fold(title)));
+  const names = answers.map(({ of }) => of);
+  if (names.includes(undefined)) return [];
+  const about = things.filter((thing) => {
+    const isIt = isAbout(thing, codes.get(thing.row));
+    return names.some((name) => name !== undefined && isIt(name));
+  });
   const rest = about.length === 0 ? findings : without(new Set(about));
-  return rest.filter(({ place }) => place.component === undefined || !names.has(place.component));
+  return rest.filter(({ place }) => place.component === undefined || !names.includes(place.component));
+}
+
+/** Whether an answer is about this thing: it names its number, its title or its reference code. */
+export function isAbout({ number, title }: Thing, code: string | undefined): (of: string) => boolean {
+  const folded = fold(title);
+  return (of) => of === number || of === code || fold(of) === folded;
 }
 
 const unusedAnswer = ({ rule, of }: Answer): Finding => ({

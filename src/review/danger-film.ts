@@ -3,6 +3,8 @@ import { once } from '../catalogue/once.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import { bounds } from '../dates/index.ts';
 import type { HazardName } from './danger-hazards.ts';
+import { hasNegatives } from './danger-negatives.ts';
+import { type Material, materialOf, materialSaid } from './material.ts';
 
 /** The first and the last year of film on cellulose nitrate, as far as a family's things go. From memory: into the early 1950s. */
 const NITRATE_YEARS = { first: '1889', last: '1953' };
@@ -26,33 +28,35 @@ const SORT_OF_KIND: Partial<Record<string, Sort>> = {
 
 const GLASS_WORDS =
   /\b(?:ambrotypes?|daguerreotypes?|lantern slides?|glass (?:plates?|negatives?|slides?))\b/iu;
-const NEGATIVES = /\bnegatives\b/iu;
 const REELS = /\b(?:film reels?|reels? of (?:old )?films?|cine films?|home movies?|movie reels?)\b/iu;
-// "Two photographs and the negatives"; not "the negatives are lost", not "no negatives".
-const WITH_NEGATIVES =
-  /\b(?:with|and|its|their|the|\d+) (?:\w+ )?negatives\b(?! (?:are|were) (?:lost|gone|missing))/iu;
 
-const sortOfKind = once((written: string): { sort: Sort | undefined; group: string } | undefined => {
+const sortOfKind = once((written: string): { sort: Sort | undefined; material: Material } | undefined => {
   const kind = readKind(written)?.kind;
   if (kind === undefined) return undefined;
-  return { sort: GLASS_WORDS.test(written) ? 'glass' : SORT_OF_KIND[kind.one], group: kind.group };
+  return {
+    sort: GLASS_WORDS.test(written) ? 'glass' : SORT_OF_KIND[kind.one],
+    material: materialOf(written),
+  };
 });
 
-function sortOf({ kind, title, size, description, note }: Thing): Sort | undefined {
+function sortOf(thing: Thing): Sort | undefined {
+  const { kind, title, size, description } = thing;
   const known = kind === undefined ? undefined : sortOfKind(kind);
-  if (known?.sort === 'negatives')
-    return [title, size, description].some(says(GLASS)) ? 'glass' : 'negatives';
   if (known?.sort === 'reel') return OTHER_REEL.test(title) ? undefined : 'reel';
-  if (known?.sort !== undefined) return known.sort;
+  if (known?.sort === 'glass') return 'glass';
   if (known === undefined) {
     // Nobody noted a kind that is known, so the title has to tell.
     if (GLASS_WORDS.test(title)) return 'glass';
     if (REELS.test(title)) return 'reel';
-    return NEGATIVES.test(title) ? 'negatives' : undefined;
   }
-  if (known.group !== 'Photographs') return undefined;
-  return [title, description, note].some(says(WITH_NEGATIVES)) ? 'negatives' : undefined;
+  const material = known?.material ?? materialSaid(title);
+  if (known?.sort !== 'negatives' && (material === 'digital' || !hasNegatives(thing, material === 'paper')))
+    return undefined;
+  return [title, size, description].some(says(GLASS)) ? 'glass' : 'negatives';
 }
+
+/** Whether a thing is, or holds, negatives on film. */
+export const isNegatives = (thing: Thing): boolean => sortOf(thing) === 'negatives';
 
 const says = (pattern: RegExp) => (text: string | undefined) => text !== undefined && pattern.test(text);
 

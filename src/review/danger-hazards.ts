@@ -9,6 +9,8 @@ export interface Hazard {
   source: string;
   /** Whether each thing is a finding of its own, since somebody must decide on it alone. */
   alone?: true;
+  /** How it is called where the thing is not to be boxed before somebody has looked at it; left out where it may be. */
+  notBoxed?: string;
 }
 
 export type HazardName =
@@ -18,6 +20,7 @@ export type HazardName =
   | 'nitrate-negatives'
   | 'medicines'
   | 'chemicals'
+  | 'arsenic'
   | 'radium'
   | 'mercury'
   | 'asbestos'
@@ -34,6 +37,7 @@ export type HazardName =
   | 'stuck'
   | 'rolled'
   | 'adhesive'
+  | 'metal'
   | 'fasteners';
 
 const P = 'common practice';
@@ -49,6 +53,7 @@ export const HAZARDS: readonly Hazard[] = [
       'Do not move, open, clean or box it. Call the police or the local authority on their ordinary line and let somebody who knows look at it.',
     source: P,
     alone: true,
+    notBoxed: 'ammunition',
   },
   {
     name: 'weapons',
@@ -58,6 +63,7 @@ export const HAZARDS: readonly Hazard[] = [
       'Do not handle or box it. Ask the police or the local authority; most archives do not take weapons.',
     source: P,
     alone: true,
+    notBoxed: 'a weapon',
   },
   {
     name: 'nitrate-film',
@@ -67,15 +73,17 @@ export const HAZARDS: readonly Hazard[] = [
     advice:
       'Do not open, run, box or post it. Keep it cool, away from the house, from heat and flames, and ask the fire office or a film archive who is licensed to take it. Film 16 mm or 8 mm wide is safety film: note the width under "size".',
     source: 'NFPA 40; from memory for the years and the widths',
+    notBoxed: 'film that is or may be nitrate',
   },
   {
     name: 'nitrate-negatives',
-    says: 'Negatives that by their date may be cellulose nitrate',
+    says: 'Negatives that are, or by their date may be, cellulose nitrate',
     because:
       'Film negatives were made of it into the early 1950s; it burns fiercely and spoils what lies beside it.',
     advice:
       'Look for “safety” on the edge. Keep those without it apart from everything else, cool, in paper and never in a tight tin, and ask a conservator or the receiving archive. Do not test by burning.',
     source: 'NFPA 40; from memory for the years',
+    notBoxed: 'negatives that are or may be nitrate',
   },
   {
     name: 'medicines',
@@ -85,6 +93,7 @@ export const HAZARDS: readonly Hazard[] = [
       'Do not open or box them. Take them to a pharmacist, or ask one; photograph the label for the family.',
     source: P,
     alone: true,
+    notBoxed: 'medicines',
   },
   {
     name: 'chemicals',
@@ -93,6 +102,16 @@ export const HAZARDS: readonly Hazard[] = [
     advice: 'Do not open, pour out or box them. Ask the local authority where to take them.',
     source: P,
     alone: true,
+    notBoxed: 'chemicals',
+  },
+  {
+    name: 'arsenic',
+    says: 'Paper or cloth coloured with arsenic',
+    because: 'The green comes off on the hands, and is poison.',
+    advice:
+      'Touch it only with gloves, and wash your hands. Wrap it, keep it apart, do not rub or dust it, and ask a conservator.',
+    source: M,
+    notBoxed: 'arsenic',
   },
   {
     name: 'radium',
@@ -102,6 +121,7 @@ export const HAZARDS: readonly Hazard[] = [
       'Do not open, scrape or wear it. Wrap it, keep it away from where people sit or sleep, and ask the local authority or the receiving archive.',
     source: M,
     alone: true,
+    notBoxed: 'radium',
   },
   {
     name: 'mercury',
@@ -110,6 +130,7 @@ export const HAZARDS: readonly Hazard[] = [
     advice: 'Keep it upright and whole, do not box it, and ask a pharmacist or the local authority.',
     source: P,
     alone: true,
+    notBoxed: 'mercury',
   },
   {
     name: 'asbestos',
@@ -118,6 +139,7 @@ export const HAZARDS: readonly Hazard[] = [
     advice: 'Do not handle or shake it. Put it into a bag, close it, and ask the local authority.',
     source: M,
     alone: true,
+    notBoxed: 'asbestos',
   },
   {
     name: 'batteries',
@@ -157,6 +179,7 @@ export const HAZARDS: readonly Hazard[] = [
     advice:
       'Keep it apart in paper, not in plastic, somewhere cool and dry; wear a mask, do not brush or wipe it indoors, and ask a conservator. Tell the receiving archive before it gets there.',
     source: P,
+    notBoxed: 'mould',
   },
   {
     name: 'pests',
@@ -165,6 +188,7 @@ export const HAZARDS: readonly Hazard[] = [
     advice:
       'Put it into a closed bag apart from the rest, look again after two weeks, use no spray, and ask a conservator or the receiving archive.',
     source: P,
+    notBoxed: 'insects or mice',
   },
   {
     name: 'vinegar',
@@ -172,6 +196,7 @@ export const HAZARDS: readonly Hazard[] = [
     because: 'Acetate that decays gives off acid, which spoils what lies beside it.',
     advice: 'Keep it apart, cool and aired, and ask a conservator or a film archive soon about copying it.',
     source: P,
+    notBoxed: 'film or tape that decays',
   },
   {
     name: 'acetate-film',
@@ -194,14 +219,14 @@ export const HAZARDS: readonly Hazard[] = [
     says: 'Brittle or crumbling',
     because: 'Every handling takes a piece off.',
     advice:
-      'Do not unfold or flatten it; lay it in a folder of its own on something stiff, and ask a conservator.',
+      'Do not bend, unfold or flatten it. Lay a paper in a folder of its own on something stiff, lift an object from below, and ask a conservator.',
     source: P,
   },
   {
     name: 'stuck',
     says: 'Stuck, sealed or shut',
     because: 'What is forced tears.',
-    advice: 'Do not force it open or apart; box it as it is, and ask a conservator.',
+    advice: 'Do not force it open or apart; leave it as it is, and ask a conservator.',
     source: P,
   },
   {
@@ -217,6 +242,13 @@ export const HAZARDS: readonly Hazard[] = [
     says: 'Tape, glue, sticky pages or lamination',
     because: 'Adhesive stains and hardens, and pulling it off takes the surface with it.',
     advice: 'Leave it as it is; photograph the pages, put thin paper between them, and ask a conservator.',
+    source: P,
+  },
+  {
+    name: 'metal',
+    says: 'Rust or metal on film, on glass or on a picture on metal',
+    because: 'The picture is only a skin, and rubbing or prising takes it off.',
+    advice: 'Leave it: slide, rub or prise nothing off. Keep it dry, and ask a conservator.',
     source: P,
   },
   {

@@ -9,7 +9,14 @@ const STATE: readonly DangerColumn[] = ['condition', 'note', 'size', 'descriptio
 // Adjectives that can stand in a title too: "packet of mouldy letters".
 const SAID: readonly DangerColumn[] = [...STATE, 'title'];
 const OF_FILM: readonly Material[] = ['film', 'unknown'];
+// All that is, or holds, photographs; papers only tell of nitrate.
+const NO_PAPER: readonly Material[] = ['film', 'picture', 'plate', 'object', 'unknown'];
 const OF_PAPER: readonly Material[] = ['paper', 'picture', 'unknown'];
+const OF_PLATES: readonly Material[] = ['film', 'plate'];
+
+const OTHER_NITRATES = listed(
+  'silver, potassium, sodium, ammonium, barium, lead, amyl, soda, lime, fertiliser, fertilizer, chile, chilean, works, mine, mines, company, trade',
+);
 
 /** Words on decay. Extend them a row at a time; the order does not matter. */
 export const STATE_WORDS: readonly DangerWord[] = [
@@ -26,6 +33,15 @@ export const STATE_WORDS: readonly DangerWord[] = [
     hazard: 'mould',
     words: listed('mouldy, moldy, mildewed, mold stained, mould stained'),
     columns: SAID,
+    source: P,
+  },
+  {
+    hazard: 'mould',
+    words: listed('black spots, black spotted, furry spots'),
+    columns: SAID,
+    unless: listed(
+      'dog, dogs, cow, cows, calf, heifer, horse, pony, cat, kitten, pig, hen, dress, tie, butterfly, white',
+    ),
     source: P,
   },
   { hazard: 'mould', words: ['damp', 'musty', 'wet through'], columns: ['condition', 'note'], source: P },
@@ -67,6 +83,14 @@ export const STATE_WORDS: readonly DangerWord[] = [
     source: P,
   },
   {
+    hazard: 'rolled',
+    words: listed('rolled in tube, rolled in a tube, rolled up in a tube, kept in a tube, rolled and tied'),
+    columns: SAID,
+    of: OF_PAPER,
+    ofItself: true,
+    source: P,
+  },
+  {
     hazard: 'stuck',
     words: listed(
       'stuck fast, stuck to, stuck shut, in a block, blocked together, sealed at the back, nailed and sealed',
@@ -88,7 +112,7 @@ export const STATE_WORDS: readonly DangerWord[] = [
       'parcel tape, glue, glued, pasted, flour paste, rubber cement, laminated',
     ),
     columns: STATE,
-    of: ['paper', 'picture'],
+    of: ['paper', 'picture', 'plate'],
     unless: ['plywood'],
     source: P,
   },
@@ -99,6 +123,17 @@ export const STATE_WORDS: readonly DangerWord[] = [
       'sticky leaves',
     ),
     columns: SAID,
+    ofItself: true,
+    source: P,
+  },
+  {
+    hazard: 'adhesive',
+    words: ['sticky'],
+    columns: SAID,
+    of: ['paper', 'picture', 'plate'],
+    unless: listed(
+      'toffee, pudding, bun, buns, rice, jam, cake, wicket, fingers, hands, end, mud, situation',
+    ),
     source: P,
   },
   {
@@ -108,7 +143,17 @@ export const STATE_WORDS: readonly DangerWord[] = [
       'pinned, rubber band, rubber bands, elastic bands, spike, corroded',
     ),
     columns: ['condition', 'note'],
-    of: ['paper', 'picture', 'film', 'textile', 'unknown'],
+    of: ['paper', 'picture', 'textile', 'unknown'],
+    unless: listed('colour, color, coloured, colored, red, holes'),
+    source: P,
+  },
+  {
+    hazard: 'metal',
+    words: listed(
+      'rust, rusty, rusted, rusting, corroded, corrosion, staple, staples, stapled, paper clip, paper clips, pin, pins',
+    ),
+    columns: ['condition', 'note'],
+    of: OF_PLATES,
     unless: listed('colour, color, coloured, colored, red, holes'),
     source: P,
   },
@@ -129,13 +174,38 @@ export const STATE_WORDS: readonly DangerWord[] = [
   },
   {
     hazard: 'nitrate-film',
-    words: listed(
-      'nitrate, nitrate film, nitrate base, cellulose nitrate, nitrate negatives, nitrate negative',
-      'sticky and brown, brown powder, noxious smell',
-    ),
+    words: ['nitrate'],
+    columns: ['kind', 'title', 'description'],
+    of: NO_PAPER,
+    unless: OTHER_NITRATES,
+    source: 'NFPA 40',
+  },
+  {
+    hazard: 'nitrate-film',
+    words: ['nitrate'],
+    columns: ['condition', 'note', 'size'],
+    unless: OTHER_NITRATES,
+    source: 'NFPA 40',
+  },
+  {
+    hazard: 'nitrate-film',
+    words: listed('nitrate film, nitrate films, nitrate base, nitrate stock, cellulose nitrate'),
+    columns: [...SAID, 'kind'],
+    ofItself: true,
+    source: 'NFPA 40',
+  },
+  {
+    hazard: 'nitrate-negatives',
+    words: listed('nitrate negatives, nitrate negative, nitrate negs, nitrate neg'),
+    columns: [...SAID, 'kind'],
+    ofItself: true,
+    source: 'NFPA 40',
+  },
+  {
+    hazard: 'nitrate-film',
+    words: listed('sticky and brown, brown powder, noxious smell'),
     columns: SAID,
     of: OF_FILM,
-    unless: listed('silver, potassium, sodium, ammonium, soda, lime, fertiliser, fertilizer'),
     source: 'NFPA 40',
   },
   {

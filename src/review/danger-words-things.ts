@@ -17,7 +17,7 @@ export const THING_WORDS: readonly DangerWord[] = [
     words: listed(
       'ammunition, cartridge, cartridges, bullet, bullets, shell case, shell cases, shell casing',
       'shell casings, artillery shell, artillery shells, shotgun shell, shotgun shells, mortar shell, live shell, brass shell',
-      'live round, live rounds, grenade, grenades, hand grenade, bomb, bombs, shrapnel, gunpowder',
+      'live round, live rounds, ammo, trench art, grenade, grenades, hand grenade, bomb, bombs, shrapnel, gunpowder',
       'powder horn, powder flask, blasting cap, blasting caps, detonator, detonators, dynamite',
       'flare, flares, firework, fireworks, firecracker, firecrackers, explosive, explosives',
     ),
@@ -75,6 +75,14 @@ export const THING_WORDS: readonly DangerWord[] = [
     source: P,
   },
   {
+    hazard: 'arsenic',
+    words: listed(
+      "arsenic green, arsenical green, arsenical cloth, green with arsenic, scheele's green, emerald green wallpaper",
+    ),
+    columns: ALL,
+    source: M,
+  },
+  {
     hazard: 'batteries',
     words: listed('battery, batteries, batterie, batterien, batteri, batterier'),
     columns: ALL,
@@ -97,11 +105,19 @@ export const THING_WORDS: readonly DangerWord[] = [
     hazard: 'radium',
     words: listed(
       'radium, luminous dial, luminous watch, luminous clock, luminous compass, luminous hands',
-      'glows in the dark, glow in the dark, uranium',
+      'glows in the dark, glow in the dark, uranium, luminous wristwatch, luminous paint, luminous figures, luminous numerals',
     ),
     columns: ALL,
     of: THINGS,
     unless: ['stars', 'sticker', 'stickers'],
+    source: M,
+  },
+  {
+    hazard: 'radium',
+    words: ['luminous'],
+    columns: ALL,
+    of: THINGS,
+    beside: listed('watch, clock, dial, compass, hands, wristwatch, gauge, altimeter'),
     source: M,
   },
   {

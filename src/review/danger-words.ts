@@ -16,8 +16,12 @@ export interface DangerWord {
   columns: readonly DangerColumn[];
   /** Of which materials they count; of all where it is left out. */
   of?: readonly Material[];
+  /** Words of which one must stand beside them, with two words between at most. */
+  beside?: readonly string[];
   /** Words that make them harmless, beside them with two words between at most. */
   unless?: readonly string[];
+  /** Whether they are said of the thing itself even in the title of a picture, which tells what it shows. */
+  ofItself?: true;
   source: string;
 }
 

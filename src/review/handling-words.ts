@@ -1,7 +1,8 @@
 /** What can be done at the table before a thing goes into its folder, in the order in which it is done. */
 export const TASKS = {
-  isolate: 'Do not open it here: bag it, keep it apart, and ask a conservator.',
-  leave: 'Do not force it: leave it as it is, and ask a conservator before it is opened or unrolled.',
+  isolate: 'Do not open it here: keep it apart, in paper and not in plastic, and ask a conservator.',
+  enclose: 'Put it into a closed bag, apart from the rest, and ask a conservator or the receiving archive.',
+  leave: 'Leave it as it is, force nothing, and ask a conservator.',
   unpin: 'Take out clips, pins, staples and rubber bands; lift the wire with a thin spatula, never pull.',
   tape: 'Leave tape that sticks, and ask a conservator; lay a sheet of acid-free paper over it.',
   unfold: 'Unfold it, and let it lie flat; where the fold is brittle, stop.',
@@ -26,10 +27,8 @@ const row = (task: Task, words: string): HandlingWord => ({ task, words: words.s
 
 /** Extend them a row at a time; of several that begin at one place the longest counts. */
 export const HANDLING_WORDS: readonly HandlingWord[] = [
-  row(
-    'isolate',
-    'mould, mold, mouldy, moldy, mildew, damp, wet, smells of vinegar, vinegar smell, live insects',
-  ),
+  row('isolate', 'mould, mold, mouldy, moldy, mildew, damp, wet, smells of vinegar, vinegar smell'),
+  row('enclose', 'live insects, silverfish, woodworm, carpet beetle, carpet beetles, moths, booklice'),
   row(
     'leave',
     'stuck, stuck together, stuck in, stuck down, pasted, glued, will not open, will not come off, nailed, sealed, rolled, rolled tight, rolled up, varnish, flaking, lifting, crumbling, laminated, in a block, brittle',

@@ -1,12 +1,15 @@
 import type { Arrangement } from '../arrange/index.ts';
 import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { Finding } from '../catalogue/finding.ts';
+import type { ShelfUnit } from '../housing/placed.ts';
 import { filledBoxes } from '../housing/shelve.ts';
+import { reviewNumbers } from './numbers.ts';
 
 const PRACTICE = 'common practice';
 
 /** Boxes that are slack or tight, what fits into none, and settled numbers that no longer agree with the list. */
-export function reviewHousing({ things, settled }: Catalogue, { boxes, moves }: Arrangement): Finding[] {
+export function reviewHousing(catalogue: Catalogue, arranged: Arrangement): Finding[] {
+  const { boxes } = arranged;
   const filled = filledBoxes(boxes);
   const packages = boxes.flatMap(({ type, number, units }): Finding[] =>
     type === 'box'
@@ -23,50 +26,7 @@ export function reviewHousing({ things, settled }: Catalogue, { boxes, moves }: 
           },
         ],
   );
-  const elsewhere = moves.map(
-    ({ thing, from, to }): Finding => ({
-      rule: 'numbers.would-move',
-      weight: 'consider',
-      place: { file: 'list.csv', row: thing.row },
-      found: `“${thing.title}” is settled as ${from.place.join('/')}, under ${say(from)}, and would now be sorted under ${say(to)}.`,
-      advice:
-        'It may stay. To give it a new place and explain the old number: kinfonds arrange --settle --move',
-      source: PRACTICE,
-    }),
-  );
-  const boxOf = new Map(
-    settled.flatMap((row) => (row.gone === undefined ? [[row.number, row] as const] : [])),
-  );
-  const contradictions = things.flatMap((thing): Finding[] => {
-    const row = thing.number === undefined ? undefined : boxOf.get(thing.number);
-    if (row === undefined || thing.box === undefined || row.box === undefined || row.box === thing.box)
-      return [];
-    return [
-      {
-        rule: 'numbers.other-box',
-        weight: 'should',
-        place: { file: 'list.csv', row: thing.row, column: 'box' },
-        found: `The list says box ${thing.box}, the settled numbers say box ${row.box}.`,
-        advice: 'Look where it lies, and clear the cell in the list or put the thing back.',
-      },
-    ];
-  });
-  const present = new Set(things.map(({ number }) => number));
-  const gone = settled.filter((row) => row.gone === undefined && !present.has(row.number)).length;
-  const gaps: Finding[] =
-    gone === 0
-      ? []
-      : [
-          {
-            rule: 'numbers.gap',
-            weight: 'consider',
-            place: { file: 'numbers.csv' },
-            found: `${gone === 1 ? 'One settled number belongs' : `${gone} settled numbers belong`} to nothing in the list any more.`,
-            advice:
-              'If that was meant, settle once more, and the gap is explained in numbers.csv. If not, put the row back under its number.',
-          },
-        ];
-  return [...packages, ...tight(filled), ...slack(filled), ...contradictions, ...gaps, ...elsewhere];
+  return [...packages, ...tight(filled), ...slack(filled), ...reviewNumbers(catalogue, arranged)];
 }
 
 type Boxes = ReturnType<typeof filledBoxes>;
@@ -74,14 +34,50 @@ type Boxes = ReturnType<typeof filledBoxes>;
 const tight = (filled: Boxes): Finding[] =>
   filled
     .filter((box) => box.slack < 0)
-    .map((box) => ({
-      rule: 'housing.tight',
-      weight: 'should',
-      place: { component: `box ${box.number}` },
-      found: `What lies in this box is ${Math.ceil(-box.slack)} mm thicker than the box is deep.`,
-      advice: 'Do not force it: take the last folders out and let them begin a box of their own.',
-      source: PRACTICE,
-    }));
+    .map((box) => {
+      const grown = grownFolders(box.units);
+      const split = grown.map((each) => each.advice);
+      return {
+        rule: 'housing.tight',
+        weight: 'should',
+        place: { component: `box ${box.number}` },
+        found: [
+          `What lies in this box is ${Math.ceil(-box.slack)} mm thicker than the box is deep.`,
+          ...grown.map((each) => each.found),
+        ].join(' '),
+        advice: [
+          'Do not force it.',
+          ...(split.length > 0
+            ? split
+            : ['Take the last folders out and let them begin a box of their own.']),
+        ].join(' '),
+        source: PRACTICE,
+      };
+    });
+
+/** Settled folders that hold more by now than folders of their kind take, and how to split them. */
+function grownFolders(units: readonly ShelfUnit[]): { found: string; advice: string }[] {
+  const folders = new Set(units.flatMap(({ folder, things }) => (things.some(isInside) ? [folder] : [])));
+  return [...folders].flatMap(({ held, things }) => {
+    const inside = things.filter(isInside).toSorted((a, b) => b.piece.thickness - a.piece.thickness);
+    const [thickest] = inside;
+    if (held === undefined || thickest === undefined) return [];
+    const { first, last, holder } = held;
+    const thickness = inside.reduce((sum, { piece }) => sum + piece.thickness, 0);
+    const takes = holder.limit * (last - first + 1);
+    if (thickness <= takes) return [];
+    const { title, row } = thickest.thing;
+    const named = first === last ? `folder ${first}` : `folders ${first} to ${last}`;
+    return [
+      {
+        found: `For ${named} there are ${Math.ceil(thickness)} mm now, and not more than ${Math.floor(takes)} mm should lie there.`,
+        advice: `Split ${named}: leave in row ${row} of the list (“${title}”) as many as may lie there, and enter the rest in a row of its own without a number, which gets a folder of its own.`,
+      },
+    ];
+  });
+}
+
+const isInside = ({ apart, units }: ShelfUnit['things'][number]) => apart === undefined && units.length > 0;
 
 /** What to do about boxes that are neither full nor meant to be. */
 const SLACK = {
@@ -112,7 +108,3 @@ const slack = (filled: Boxes): Finding[] =>
       },
     ];
   });
-
-function say({ groups, filedUnder }: { groups: readonly string[]; filedUnder?: string | undefined }): string {
-  return [...groups, ...(filedUnder === undefined ? [] : [filedUnder])].join(' > ');
-}

@@ -6,6 +6,7 @@ import { localDay } from '../catalogue/local-day.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import type { CopyFacts } from '../copies/facts.ts';
 import { type Answered, answerFindings } from './answers.ts';
+import { codesByRow } from './codes-by-row.ts';
 import { reviewCopies } from './copies.ts';
 import { dangerRules } from './danger.ts';
 import { reviewDates } from './dates.ts';
@@ -20,7 +21,9 @@ import { reviewRuns } from './runs.ts';
 import { titleRules } from './titles.ts';
 import { reviewWords } from './words-of-the-list.ts';
 
-export { handlingList, sayHandling } from './handling.ts';
+export { handlingList } from './handling.ts';
+export { type NotBoxed, notToBeBoxed, sayNotBoxed } from './not-to-be-boxed.ts';
+export { sayHandling } from './say-handling.ts';
 export { verdict } from './verdict.ts';
 
 /** One family of rules: a pure function from what was written and what came of it to what is to be said. */
@@ -71,8 +74,12 @@ export function review(
     families.flatMap((rules) => rules({ ...catalogue, things }, arranged.aid));
   const all = [...catalogue.findings, ...tables.findings, ...hold(catalogue.things)];
   const { answers } = catalogue.settings.check;
-  const { findings, answered } = answerFindings(all, answers, catalogue.things, (about) =>
-    hold(catalogue.things.filter((thing) => !about.has(thing))),
+  const { findings, answered } = answerFindings(
+    all,
+    answers,
+    catalogue.things,
+    (about) => hold(catalogue.things.filter((thing) => !about.has(thing))),
+    answers.length === 0 ? undefined : codesByRow(arranged.groups, catalogue.settings),
   );
   return {
     findings: findings.sort((a, b) => WEIGHTS.indexOf(a.weight) - WEIGHTS.indexOf(b.weight)),

@@ -22,7 +22,7 @@ export function reviewLiving({ all }: Lives, today: string): Finding[] {
       rule: 'private.may-be-living',
       weight: 'consider',
       place: { file: 'list.csv', column: 'people' },
-      found: `As far as the list tells, these people may be living; the year is that of the oldest thing that names them: ${names.join(', ')}${more}.`,
+      found: `As far as the list tells, these people may be living; each with the year by which the list first names them: ${names.join(', ')}${more}.`,
       advice:
         'Where it is known, add the year of death under "people" in collection.yaml; ask those who live before what is private about them is handed on.',
       source: `common practice: ${LIFETIME} years`,

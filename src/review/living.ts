@@ -82,7 +82,7 @@ export function livesOf({ things }: Catalogue, { people }: FindingAid, today: st
   };
 }
 
-/** For everybody whose birth and death nobody has noted, the year of the oldest thing that names them. */
+/** For everybody whose birth and death nobody has noted, the year by which something names them: the last it may be of. */
 function yearsOfFirstNaming(
   things: readonly Thing[],
   agentOf: (name: string) => Agent | undefined,

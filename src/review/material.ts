@@ -3,8 +3,20 @@ import type { Kind } from '../arrange/kinds.ts';
 import { once } from '../catalogue/once.ts';
 import { wordFinder } from './word-finder.ts';
 
-/** What a thing is made of, as far as its kind tells, for rules that must not take a letter on a gun for a gun. */
-export type Material = 'paper' | 'picture' | 'film' | 'sound' | 'object' | 'textile' | 'digital' | 'unknown';
+/**
+ * What a thing is made of, as far as its kind tells, for rules that must not take a letter on a gun for a gun; a plate is
+ * a picture on glass or metal.
+ */
+export type Material =
+  | 'paper'
+  | 'picture'
+  | 'plate'
+  | 'film'
+  | 'sound'
+  | 'object'
+  | 'textile'
+  | 'digital'
+  | 'unknown';
 
 const OF_GROUP: Partial<Record<Kind['group'], Material>> = {
   'Maps and plans': 'picture',
@@ -19,6 +31,8 @@ const OF_KIND: Partial<Record<string, Material>> = {
   negative: 'film',
   slide: 'film',
   'film reel': 'film',
+  'glass plate': 'plate',
+  tintype: 'plate',
   quilt: 'textile',
   textile: 'textile',
 };

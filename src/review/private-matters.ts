@@ -5,14 +5,16 @@ export interface Matter {
   says: string;
   /** The least age at which somebody has such papers; for people whose birth nobody has noted. */
   age: number;
+  /** Whether it is to be kept out altogether, rather than closed until a year. */
+  keptOut?: true;
   advice: string;
   source: string;
 }
 
-export type MatterName = 'health' | 'school' | 'bank' | 'legal' | 'adoption' | 'identity';
+export type MatterName = 'health' | 'school' | 'bank' | 'legal' | 'adoption' | 'identity' | 'password';
 
 const HOW =
-  'Say in the access column who may see it, and under "until" when that ends; the year named is a hundred years after the birth, as is usual. The law differs from place to place: ask the receiving archive.';
+  'Say in the access column who may see it, and under "until" when that ends; the year named is a hundred years after the latest birth that can be, as is usual. The law differs from place to place: ask the receiving archive.';
 const SOURCE =
   'common practice; a lifetime of 100 years, and 16 as the least age of an adult, as The National Archives (UK) reckon, from memory';
 
@@ -27,7 +29,22 @@ export const MATTERS: readonly Matter[] = [
     source: SOURCE,
   },
   { name: 'identity', says: 'Papers that prove who somebody is', age: 0, advice: HOW, source: SOURCE },
-  { name: 'legal', says: 'Courts, police, separations and wills', age: 16, advice: HOW, source: SOURCE },
+  {
+    name: 'password',
+    says: 'Passwords or other keys to accounts',
+    age: 0,
+    keptOut: true,
+    advice:
+      'Keep it out of what is handed over, and the words themselves out of the list; where the account is still in use, change it.',
+    source: 'common practice',
+  },
+  {
+    name: 'legal',
+    says: 'Courts, police, abuse, separations and wills',
+    age: 16,
+    advice: HOW,
+    source: SOURCE,
+  },
   { name: 'bank', says: 'Bank, tax and wages', age: 16, advice: HOW, source: SOURCE },
   { name: 'school', says: 'School records', age: 5, advice: HOW, source: SOURCE },
 ];

@@ -221,4 +221,23 @@ export const NUMBER_RULES: readonly NumberRule[] = [
     beside: listed('bsn, sofinummer, sofi-nummer, sofi, burgerservicenummer'),
     source: `the test of eleven, ${M}`,
   },
+  {
+    name: 'the sort code of a bank',
+    about: 'money',
+    form: '\\d{2}[- ]\\d{2}[- ]\\d{2}',
+    holds: () => true,
+    beside: ['sort code', 'sort codes'],
+    source: `the form, ${M}; there is no check digit`,
+  },
+  {
+    name: 'a bank account number',
+    about: 'money',
+    form: '\\d{6,12}|\\d{4}[ -]\\d{4}(?:[ -]\\d{1,4})?',
+    // Not the years of an account book.
+    holds: (bare) => !/^(?:(?:1[5-9]|20)\d\d){2}$/.test(bare),
+    beside: listed(
+      'account number, account no, account nr, acct, acct no, acct number, a/c, a/c no, sort code, savings account, bank account, kontonummer, kontonr, kto nr, numéro de compte',
+    ),
+    source: `the words beside it, ${M}; there is no check digit`,
+  },
 ];

@@ -4,8 +4,7 @@ import { findNumbers } from './private-numbers.ts';
 import { sayThings } from './said-together.ts';
 
 interface Hit {
-  row: number;
-  title: string;
+  thing: Thing;
   column: string;
 }
 
@@ -21,8 +20,7 @@ export function reviewNumbers(things: readonly Thing[]): Finding[] {
         const { name, about, source } = rule;
         const of = hits.get(name) ?? { about, source, rows: [] };
         hits.set(name, of);
-        if (of.rows.every(({ row }) => row !== thing.row))
-          of.rows.push({ row: thing.row, title: thing.title, column });
+        if (of.rows.every((hit) => hit.thing !== thing)) of.rows.push({ thing, column });
       }
     }
   }
@@ -32,10 +30,10 @@ export function reviewNumbers(things: readonly Thing[]): Finding[] {
       weight: 'should',
       place: {
         file: 'list.csv',
-        ...(rows[0] !== undefined && { row: rows[0].row, column: rows[0].column }),
+        ...(rows[0] !== undefined && { row: rows[0].thing.row, column: rows[0].column }),
       },
       found: `What looks like ${name} stands in the list: ${sayThings(
-        rows.map(({ row, title, column }) => ({ row, title, beside: `column ${column}` })),
+        rows.map(({ thing, column }) => ({ ...thing, beside: `column ${column}` })),
       )}.`,
       advice:
         'Take it out of the list, which goes into the finding aid and to whoever reads that; on copies, black it out. If it is some other number, leave it.',
@@ -45,7 +43,7 @@ export function reviewNumbers(things: readonly Thing[]): Finding[] {
 }
 
 /** The cells that may hold one, under the headings of their columns. */
-function* cellsOf(thing: Thing): Generator<[column: string, text: string]> {
+export function* cellsOf(thing: Thing): Generator<[column: string, text: string]> {
   const { title, occasion, description, condition, access, note, extra } = thing;
   yield ['title', title];
   if (description !== undefined) yield ['description', description];

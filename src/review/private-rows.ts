@@ -20,6 +20,8 @@ export interface PrivateRow {
   living: readonly string[];
   /** The year until which it is usually closed; undefined where neither a birth nor a date is known. */
   until: number | undefined;
+  /** From what that year is reckoned. */
+  since?: string;
 }
 
 // What was printed for everybody, what shows rather than tells, and what is no writing at all.
@@ -33,7 +35,7 @@ const PUBLIC: ReadonlySet<Kind['group']> = new Set([
   'Textiles and objects',
 ]);
 
-const AGE = new Map(MATTERS.map(({ name, age }) => [name, age]));
+const KNOWN = new Map(MATTERS.map((matter) => [matter.name, matter]));
 
 /** Who writes as a doctor or a teacher does not write of himself. */
 const BY_TRADE = /^(?:dr|doctor|prof|professor|rev|reverend|nurse|judge|pastor|father|sister)\b/i;
@@ -55,23 +57,45 @@ export function privateRows(
     if (matters.size === 0) return [];
     return [...matters].flatMap(([matter, { column, ofOthers }]): PrivateRow[] => {
       const known = ofOthers ? [] : concerned(thing, lives);
-      const age = AGE.get(matter) ?? 0;
+      const { age = 0, keptOut = false } = KNOWN.get(matter) ?? {};
       const living = known.filter(({ mayLive }) => mayLive);
       if (known.length > 0 && living.length === 0) return [];
-      const ends = (living.length === 0 ? [undefined] : living).map((life) => closedTo(life, written, age));
-      const until = ends.reduce((a, b) => (a === undefined || b === undefined ? undefined : Math.max(a, b)));
+      const births = (living.length === 0 ? [undefined] : living).map((life) =>
+        latestBirth(life, written, age),
+      );
+      const last = latestOf(births);
+      const until = last === undefined ? undefined : last.year + LIFETIME;
       if (until !== undefined && until <= year) return [];
-      return [{ thing, matter, column, living: living.map(({ name }) => name), until }];
+      const row = { thing, matter, column, living: living.map(({ name }) => name) };
+      return [
+        last === undefined || keptOut ? { ...row, until: undefined } : { ...row, until, since: last.since },
+      ];
     });
   });
 }
 
-/** The year until which a thing is usually closed for one person: a lifetime after the last year of a possible birth. */
-function closedTo(life: Life | undefined, written: number | undefined, age: number): number | undefined {
-  if (life?.born !== undefined) return life.born + LIFETIME;
-  const births = [life?.named, written === undefined ? undefined : written - age];
-  const known = births.filter((birth) => birth !== undefined);
-  return known.length === 0 ? undefined : Math.min(...known) + LIFETIME;
+/** The latest of some years; undefined where one of them is not known. */
+const latestOf = (years: readonly (Reckoned | undefined)[]): Reckoned | undefined =>
+  years.reduce((a, b) => (a === undefined || b === undefined ? undefined : b.year > a.year ? b : a));
+
+/** A year, and from what it is reckoned. */
+interface Reckoned {
+  year: number;
+  since: string;
+}
+
+/** The last year in which a person can have been born, by what is noted, or by what names them and by the age they had. */
+function latestBirth(life: Life | undefined, written: number | undefined, age: number): Reckoned | undefined {
+  if (life?.born !== undefined) return { year: life.born, since: `born ${life.born}` };
+  const known: Reckoned[] = [];
+  if (life?.named !== undefined)
+    known.push({ year: life.named, since: `named by ${life.named}, so born by then` });
+  if (written !== undefined) {
+    const since =
+      age === 0 ? `born by ${written}` : `at least ${age} in ${written}, so born by ${written - age}`;
+    known.push({ year: written - age, since });
+  }
+  return known.sort((a, b) => a.year - b.year)[0];
 }
 
 /** The single people whom a row is about, as far as the catalogue knows them. */

@@ -4,6 +4,7 @@ import type { FindingAid } from '../catalogue/finding-aid.ts';
 import { localDay } from '../catalogue/local-day.ts';
 import { livesOf } from './living.ts';
 import { reviewLiving } from './living-unnoted.ts';
+import { reviewContacts } from './private-contacts.ts';
 import { coverFrom } from './private-cover.ts';
 import { MATTERS } from './private-matters.ts';
 import { reviewNumbers } from './private-numbers-found.ts';
@@ -25,6 +26,7 @@ export function reviewPrivate(
   const rows = privateRows(catalogue, aid, lives, { today, words });
   return [
     ...reviewNumbers(catalogue.things),
+    ...reviewContacts(catalogue.things, today),
     ...reviewMatters(rows, coverFrom(catalogue, aid)),
     ...reviewLiving(lives, today),
   ];
@@ -33,7 +35,9 @@ export function reviewPrivate(
 function reviewMatters(rows: readonly PrivateRow[], coverOf: ReturnType<typeof coverFrom>): Finding[] {
   const judged = rows.map((row) => ({ ...row, cover: coverOf(row.thing) }));
   const open = judged.filter(({ cover }) => cover === undefined);
-  const endless = judged.filter(({ cover }) => cover !== undefined && cover.until === undefined);
+  const endless = judged.filter(
+    ({ cover, matter }) => cover !== undefined && cover.until === undefined && !KEPT_OUT.has(matter),
+  );
   const short = judged.filter(
     ({ cover, until }) => cover?.until !== undefined && until !== undefined && cover.until < until,
   );
@@ -52,7 +56,8 @@ function reviewMatters(rows: readonly PrivateRow[], coverOf: ReturnType<typeof c
       rule: 'private.no-end',
       weight: 'consider',
       found: `Private matter that is held back, but nobody has said until when: ${sayThings(endless.map(saidOpen))}.`,
-      advice: 'Put a year under "until"; the year named is a hundred years after the birth, as is usual.',
+      advice:
+        'Put a year under "until"; the year named is a hundred years after the latest birth that can be, as is usual.',
       source: 'DACS 4.1.5, from memory; common practice for the years',
     }),
     ...finding(short, {
@@ -62,11 +67,15 @@ function reviewMatters(rows: readonly PrivateRow[], coverOf: ReturnType<typeof c
         short.map((row) => ({ ...saidOpen(row), beside: `closed to ${row.cover?.until}; ${besideOf(row)}` })),
       )}.`,
       advice:
-        'Put a later year under "until", or leave it if the people have agreed; the second year named is a hundred years after the birth, as is usual.',
+        'Put a later year under "until", or leave it if the people have agreed; the second year named is a hundred years after the latest birth that can be, as is usual.',
       source: 'common practice',
     }),
   ];
 }
+
+const KEPT_OUT: ReadonlySet<string> = new Set(
+  MATTERS.filter(({ keptOut }) => keptOut === true).map(({ name }) => name),
+);
 
 type Said = Omit<Finding, 'place'>;
 
@@ -80,12 +89,11 @@ function finding(rows: readonly PrivateRow[], said: Said): Finding[] {
 }
 
 const saidOpen = (row: PrivateRow): SaidRow => ({
-  row: row.thing.row,
-  title: row.thing.title,
+  ...row.thing,
   beside: besideOf(row),
 });
 
-function besideOf({ living, until }: PrivateRow): string {
+function besideOf({ living, until, since }: PrivateRow): string {
   const who = living.length === 0 ? 'nobody is named' : living.join(', ');
-  return until === undefined ? who : `${who}, usually closed to ${until}`;
+  return until === undefined ? who : `${who}, usually closed to ${until}: ${since}`;
 }

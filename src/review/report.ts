@@ -2,8 +2,9 @@ import { createHash } from 'node:crypto';
 import { type Finding, sayPlace, WEIGHTS, type Weight } from '../catalogue/finding.ts';
 import { h, type Markup, ours } from '../export/html/markup.ts';
 import type { Handling } from './handling.ts';
-import { TASKS } from './handling-words.ts';
 import type { Review } from './index.ts';
+import { sayNotBoxed } from './not-to-be-boxed.ts';
+import { sayTasks } from './say-handling.ts';
 import { verdict } from './verdict.ts';
 
 /** What each weight asks of its reader, as headings of the report. */
@@ -73,16 +74,19 @@ function entry({ place, found, advice, source, rule }: Finding): Markup {
   const where = sayPlace(place);
   return h`<li>${where !== '' && h`<p class="where">${where}</p>`}<p>${found}</p>${
     advice !== undefined && h`<p class="advice">${advice}</p>`
-  }<p class="rule">${source === undefined ? rule : `${rule}, after ${source}`}</p></li>\n`;
+  }<p class="rule">${source === undefined ? rule : `${rule}; source: ${source}`}</p></li>\n`;
 }
 
-function handlingEntry({ box, folder, referenceCode, title, condition, tasks }: Handling): Markup {
+function handlingEntry(handling: Handling): Markup {
+  const { box, folder, referenceCode, title, condition, notBoxed } = handling;
   const where = [
     ...(box === undefined ? [] : [`box ${box}`]),
     ...(folder === undefined ? [] : [`folder ${folder}`]),
     referenceCode,
   ].join(', ');
-  return h`<li><p class="where">${where}</p><p>${`${title} (${condition})`}</p>${tasks.map(
-    (task) => h`<p class="advice task">${TASKS[task]}</p>`,
+  const state = condition === undefined ? title : `${title} (${condition})`;
+  const what = notBoxed === undefined ? state : `${state}: ${sayNotBoxed(notBoxed)}`;
+  return h`<li><p class="where">${where}</p><p>${what}</p>${sayTasks(handling).map(
+    (task) => h`<p class="advice task">${task}</p>`,
   )}</li>\n`;
 }

@@ -32,8 +32,9 @@ export const RULES: Readonly<Record<string, readonly Rule[]>> = {
     row('list.stray-quote', 'should', 'Text follows the quotation mark that closes a cell'),
     row('list.names-joined', 'consider', 'A cell seems to hold several names read as one'),
     row('list.number-only', 'consider', 'A title is nothing but a number'),
-    row('list.quantity-unreadable', 'should', 'A quantity is no number'),
-    row('list.size-unknown', 'should', 'A size in words that nobody knows'),
+    row('list.quantity-unreadable', 'should', 'A quantity cannot be read, so the things are not counted'),
+    row('list.size-unknown', 'should', 'A size in words that nobody knows, or far too large or small'),
+    row('list.size-assumed', 'consider', 'Sizes have no unit, and one was assumed'),
   ],
   'Reading collection.yaml': [
     row('settings.date-assumed', 'consider', 'A date of a person can be read in several ways'),
@@ -169,6 +170,17 @@ export const RULES: Readonly<Record<string, readonly Rule[]>> = {
   ],
   'Numbers and housing': [
     row('numbers.column-unknown', 'should', 'A heading of numbers.csv means no known column'),
+    row(
+      'numbers.changed-places',
+      'must',
+      'Titles stand at other numbers than when these were settled, as in a list that was numbered anew',
+    ),
+    row('numbers.row-lost', 'must', 'A row of numbers.csv has been lost'),
+    row(
+      'numbers.perhaps-settled',
+      'should',
+      'A thing without a settled number looks like one whose number is missing from the list',
+    ),
     row('numbers.gap', 'consider', 'A settled number belongs to nothing in the list'),
     row('numbers.other-box', 'should', 'The list and the settled numbers name different boxes'),
     row('numbers.would-move', 'consider', 'A settled thing would now be sorted elsewhere', P),
@@ -295,6 +307,7 @@ export const RULES: Readonly<Record<string, readonly Rule[]>> = {
       'The list itself holds the number of an account or a card',
       NUMBER_SOURCES,
     ),
+    row('private.contact', 'consider', 'The list itself holds a telephone number or an e-mail address', P),
     row(
       'private.no-end',
       'consider',

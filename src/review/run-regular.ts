@@ -7,6 +7,8 @@ export interface Filled {
   /** The year, the date or the number as it is read; two things with the same one are there twice. */
   said: string;
   row: number;
+  /** Whether its number is said to be that of a volume: “vol. 2”. */
+  isVolume?: true;
 }
 
 /** A regular series with what is missing from it and what is there more than once. */
@@ -28,6 +30,8 @@ export interface Twice {
 
 /** Fewer things are no run; of a wider step, one more is wanted, and fewer gaps: chance makes such a series sooner. */
 const LEAST = { every: { things: 4, present: 0.6 }, wider: { things: 5, present: 0.75 } };
+/** So many volumes, with one missing, are a run all the same. */
+const FEW = 3;
 /** The step from one thing to the next must be the same for this share of all steps. */
 const SAME_STEP = 0.5;
 /** A gap is wide where it is more than so many times the usual step. */
@@ -50,6 +54,21 @@ export function regularRuns(series: readonly Filled[]): Run[] {
   const whole = runOf(parts.flat(), all);
   if (whole !== undefined) return [whole];
   return parts.length < 2 ? [] : parts.flatMap((part) => runOf(part, all) ?? []);
+}
+
+/**
+ * A work of few volumes: three are enough where all are said to be volumes, they begin with the first, and one between
+ * them is not there.
+ */
+export function fewVolumes(series: readonly Filled[]): Run[] {
+  if (series.length !== FEW || series.some(({ isVolume, from, to }) => isVolume !== true || from !== to))
+    return [];
+  const sorted = series.toSorted((a, b) => a.from - b.from);
+  const there = new Set(sorted.map(({ from }) => from));
+  const all = Array.from({ length: FEW + 1 }, (_, index) => index + 1);
+  const missing = all.filter((place) => !there.has(place));
+  if (there.size !== FEW || missing.length !== 1 || !there.has(1) || !there.has(FEW + 1)) return [];
+  return [{ first: 1, last: FEW + 1, step: 1, missing, twice: [], rows: sorted.map(({ row }) => row) }];
 }
 
 /** Things that show the series regular, one for each place. */

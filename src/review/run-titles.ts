@@ -62,6 +62,7 @@ const AFTER_KIND = new RegExp(
   `(?<![\\p{L}\\p{N}])(${NUMBERED_KINDS.join('|')})\\s+(\\d{1,3})(?=\\s*(?:$|[,;:(–—]))`,
   'iu',
 );
+const VOLUME = /^(?:vols?|volumes?|bd)\b/iu;
 const MAY_BE_NUMBERED = /\d|\s[ivxl]+(?![\p{L}])/iu;
 
 /** The number that a title gives to one of a series, with its head; undefined where it gives none. */
@@ -81,7 +82,13 @@ export function numberIn(written: string): { place: Omit<Filled, 'row'>; head: H
   const head = headOf(rest);
   const volume = rest.match(MARKED)?.[0] ?? rest.match(ROMAN)?.[0] ?? '';
   return {
-    place: { from: first, to: last, isProof: true, said: `${first}-${last}` },
+    place: {
+      from: first,
+      to: last,
+      isProof: true,
+      said: `${first}-${last}`,
+      ...(VOLUME.test(whole) && { isVolume: true }),
+    },
     head: {
       key: `${head.key}, ${plainWords(volume)}`,
       shown: head.shown.includes(volume) ? head.shown : `${head.shown}, ${volume}`,

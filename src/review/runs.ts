@@ -3,7 +3,7 @@ import { displayDate } from '../dates/index.ts';
 import { agentsByName } from './agents-by-name.ts';
 import type { Rules } from './index.ts';
 import { byFirstYear, monthAt } from './run-places.ts';
-import { type Run, regularRuns } from './run-regular.ts';
+import { type Filled, fewVolumes, type Run, regularRuns } from './run-regular.ts';
 import { type Series, seriesOn } from './run-series.ts';
 import { sayRows } from './said-together.ts';
 
@@ -42,10 +42,19 @@ function runsOf(series: Series): FoundRun[] {
   if (scale === 'month')
     return regularRuns(filled).map((run) => ({ series, run, call: (place) => displayDate(monthAt(place)) }));
   if (scale === 'number')
-    return regularRuns(filled).map((run) => ({ series, run: fromOne(run), call: (place) => `no. ${place}` }));
+    return numberedRuns(filled).map((run) => ({
+      series,
+      run: fromOne(run),
+      call: (place) => `no. ${place}`,
+    }));
   const { series: years, isSplit } = byFirstYear(filled);
   const call = (place: number) => (isSplit ? `${place}-${place + 1}` : `${place}`);
   return regularRuns(years).map((run) => ({ series, run, call }));
+}
+
+function numberedRuns(filled: readonly Filled[]): Run[] {
+  const runs = regularRuns(filled);
+  return runs.length > 0 ? runs : fewVolumes(filled);
 }
 
 /** Whoever numbers begins with 1. */

@@ -3,16 +3,19 @@ import type { Met } from './word-finder.ts';
 // A word is not yet a thing: "no mould", "a letter about the pistol". What stands around it in its sentence decides.
 // All of it is common practice of reading lists, in the languages in which the word tables are written.
 
-type Place = Pick<Met<unknown>, 'text' | 'at' | 'end'>;
+export type Place = Pick<Met<unknown>, 'text' | 'at' | 'end'>;
 
-const SENTENCE_END = /[.;:!?\n()–—]/;
+// The point of "9.5 mm" and of ".303" ends no sentence.
+const SENTENCE_END = /^(?:[;:!?\n()–—]|\.(?!\d))/;
+
+const endsAt = (text: string, at: number) => SENTENCE_END.test(text.slice(at, at + 2));
 
 /** The words before and after, as far as the sentence goes. */
-function sentenceAround({ text, at, end }: Place): { before: string; after: string } {
+export function sentenceAround({ text, at, end }: Place): { before: string; after: string } {
   let from = at;
-  while (from > 0 && !SENTENCE_END.test(text.charAt(from - 1))) from -= 1;
+  while (from > 0 && !endsAt(text, from - 1)) from -= 1;
   let to = end;
-  while (to < text.length && !SENTENCE_END.test(text.charAt(to))) to += 1;
+  while (to < text.length && !endsAt(text, to)) to += 1;
   return { before: text.slice(from, at), after: text.slice(end, to) };
 }
 

@@ -14,7 +14,7 @@ const none: never[] = [];
 const ASCII = /^\p{ASCII}*$/u;
 
 /** Without capitals and accents. A hundred thousand rows have texts of their own, nearly all of them in plain letters. */
-function searchable(text: string): string {
+export function searchable(text: string): string {
   return ASCII.test(text) ? text.toLowerCase() : fold(text.replaceAll('’', "'"));
 }
 

@@ -54,8 +54,8 @@ describe('the finding aid that follows from a list', () => {
   test('groups, folders and things have codes and devised titles (DACS 2.3.18)', () => {
     const lines = [...outline(arranged().collection, 'item')].map((line) => line.trim());
     expect(lines).toEqual([
-      // A half-width document box is 2½ in deep: 0.21 linear feet (arithmetic).
-      'QF  Quill family papers, 1934  (15 items, 0.21 linear feet, 0.06 linear metres (3 folders, 1 half A4 document box))',
+      // A half-width document box is 64 mm deep and a box for objects 156 mm high: 0.72 linear feet (arithmetic).
+      'QF  Quill family papers, 1934  (15 items, 0.72 linear feet, 0.22 linear metres (2 folders, 2 boxes))',
       'QF/1  Correspondence, 1934  (12 letters, 1 postcard, about 0.03 linear feet, about 0.01 linear metres)',
       'QF/1/1  Letters and postcard, 1934  (folder 1, box 1, 12 letters, 1 postcard)',
       'QF/1/1/1  Letters from the winter school, 1934  (12 letters)',
@@ -63,9 +63,10 @@ describe('the finding aid that follows from a list', () => {
       'QF/2  Photographs, 1934 January  (1 photograph)',
       'QF/2/1  Photograph, 1934 January  (folder 2, box 1, 1 photograph)',
       'QF/2/1/1  Ferry under ice, 1934 January  (1 photograph)',
-      'QF/3  Things whose kind is not yet noted, undated  (1 item, about 0.01 linear feet)',
-      'QF/3/1  Things whose kind is not yet noted, undated  (folder 3, box 1, 1 item)',
-      'QF/3/1/1  Bell of the old ferry, undated',
+      // A bell 10 cm high lies in no folder: 0.33 linear feet.
+      'QF/3  Things whose kind is not yet noted, undated  (1 item, about 0.33 linear feet, about 0.1 linear metres)',
+      'QF/3/1  Things whose kind is not yet noted, undated  (1 item)',
+      'QF/3/1/1  Bell of the old ferry, undated  (box 2)',
     ]);
   });
 
@@ -89,6 +90,29 @@ describe('the finding aid that follows from a list', () => {
     expect(arranged([someThing({ row: 2, kind: 'letters' })]).collection.extents[0]).toMatchObject({
       approximate: true,
     });
+  });
+
+  test('what stands for an unread number is counted nowhere, and what is counted is no more the whole', () => {
+    const unread = { kind: 'slides', quantityUnread: true } as const;
+    // "2 crates" of slides are a bundle, not an item (ISAD(G), glossary).
+    expect(itemOf(unread)).toMatchObject({ level: 'file', extents: [] });
+    expect(itemOf({ kind: '8mm film strip', quantityUnread: true }).extents).toEqual([]);
+    const alone = arranged([someThing({ row: 2, ...unread })]).collection;
+    const counted = (unit: Component) => unit.extents.filter(({ type }) => type === 'materialtype');
+    expect([alone, ...alone.children].flatMap(counted)).toEqual([]);
+    expect(alone.scopeAndContent).toContain('slides that are not counted');
+    const both = arranged([
+      someThing({ row: 2, ...unread }),
+      someThing({ row: 3, kind: 'slides', quantity: 36 }),
+    ]).collection;
+    expect(both.children.flatMap(counted)).toEqual([
+      { type: 'materialtype', coverage: 'part', quantity: 36, unit: 'slides', approximate: true },
+    ]);
+    expect(findingAid.safeParse(arranged([someThing({ row: 2, ...unread })])).error).toBeUndefined();
+  });
+
+  test('a letter of six sheets is one letter', () => {
+    expect(itemOf({ kind: 'letter', sheets: 6 }).extents).toMatchObject([{ quantity: 1, unit: 'letter' }]);
   });
 
   test('a date keeps the words of the list where it is shown otherwise', () => {
@@ -267,6 +291,18 @@ describe('kinds and languages', () => {
   test('everyday words for a kind are understood', () => {
     expect(readKind('Photos')?.kind.one).toBe('photograph');
     expect(readKind('newspaper clipping')?.kind.many).toBe('press cuttings');
+    // Several of what one of the words names.
+    const plurals = [
+      'bank books',
+      'title deeds',
+      'lithographs',
+      'service records',
+      'orders of service',
+      'diaries',
+    ];
+    for (const word of plurals) expect(readKind(word)?.plural).toBe(true);
+    expect(readKind('bank books')?.kind).toBe(readKind('bank book')?.kind);
+    expect(readKind('8mm film')?.kind.one).toBe('film reel');
     expect(readKind('punt pole')).toBeUndefined();
   });
 

@@ -1,11 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { arrangement, settle } from '../../src/arrange/index.ts';
+import { arrangement, outline, settle } from '../../src/arrange/index.ts';
+import { findingAid } from '../../src/catalogue/finding-aid.ts';
 import type { Settled } from '../../src/catalogue/settled.ts';
 import type { Thing } from '../../src/catalogue/thing.ts';
 import { foldersOf } from '../../src/housing/placed.ts';
 import { filledBoxes } from '../../src/housing/shelve.ts';
-import { dated, someSettings, someThing } from '../support/catalogue.ts';
+import { lostRows } from '../../src/review/numbers-lost.ts';
+import { dated, someCatalogue, someSettings, someThing } from '../support/catalogue.ts';
 
 const TODAY = '2026-05-14';
 
@@ -162,6 +164,8 @@ describe('numbers that stay', () => {
             expect(new Set(places).size).toBe(places.length);
             const known = new Set(places);
             for (const { place } of settled) expect(known).toContain(place.join('/'));
+            // Neither within a folder nor from folder to folder is a number left out.
+            expect(lostRows({ ...someCatalogue({}, []), settled: next.rows })).toEqual([]);
             const boxOfFolder = new Map<number, string | undefined>();
             for (const { folder, box } of live(next.rows)) {
               if (folder === undefined) continue;
@@ -251,6 +255,86 @@ describe('numbers that stay', () => {
       ['b', '1/2/1', undefined],
       ['a', '1/2/2', undefined],
     ]);
+  });
+
+  test('a thing is found under the code it had before it was moved, however often', () => {
+    const settings = someSettings({});
+    const at = (year: string) => [letter(2, year, { number: 'a' }), letter(3, '1909', { number: 'b' })];
+    let settled = settle({ settings, things: at('1901') }, false, TODAY).rows;
+    for (const year of ['1903', '1905']) {
+      settled = settle({ settings, things: at(year), settled }, true, TODAY).rows;
+    }
+    const { aid } = arrangement({ settings, things: at('1905'), settled }, TODAY);
+    const [series] = aid.collection.children;
+    const [first, second] = (series?.children ?? []).flatMap(({ children }) => children);
+    expect(second).toMatchObject({
+      referenceCode: 'QF/1/4/1',
+      otherIdentifiers: [
+        { type: 'number in the list', value: 'a' },
+        { type: 'former reference code', value: 'QF/1/1/1' },
+        { type: 'former reference code', value: 'QF/1/3/1' },
+      ],
+    });
+    expect(first?.otherIdentifiers).toEqual([{ type: 'number in the list', value: 'b' }]);
+    // Of the folders that it left, nothing is there to tell their gaps, so the series does.
+    expect(series?.generalNotes).toEqual([
+      {
+        head: 'Numbers no longer used',
+        text: 'QF/1/1/1, folder 1 (moved to QF/1/3/1); QF/1/3/1, folder 3 (moved to QF/1/4/1)',
+      },
+    ]);
+  });
+
+  test('the gaps of a group that was emptied are told by the collection', () => {
+    const settings = someSettings({});
+    const ofRow = (row: number) => letter(row, '1901', { number: String(row) });
+    const bell = someThing({ row: 9, number: '9', title: 'Bell of the ferry', kind: 'quilt' });
+    const settled = settle({ settings, things: [ofRow(2), ofRow(3), bell] }, false, TODAY).rows;
+    const { aid } = arrangement({ settings, things: [bell], settled }, TODAY);
+    expect(aid.collection.generalNotes).toEqual([
+      { head: 'Numbers no longer used', text: 'QF/1/1/1 to QF/1/1/2, folder 1 (removed)' },
+    ]);
+    expect(findingAid.safeParse(aid).error).toBeUndefined();
+  });
+
+  test('a group of which everything lies elsewhere uses up no number', () => {
+    const before = someSettings({ sort: { groups: ['kind'] } });
+    const things = [letter(2, '1901', { number: 'a' })];
+    const { rows: settled } = settle({ settings: before, things }, false, TODAY);
+    const settings = someSettings({ sort: { groups: ['decade'] } });
+    const more = [...things, letter(3, '1915', { number: 'b' })];
+    const { rows } = settle({ settings, things: more, settled }, false, TODAY);
+    expect(rows.map(({ number, place }) => [number, place.join('/')])).toEqual([
+      ['a', '1/1/1'],
+      ['b', '2/1/1'],
+    ]);
+  });
+});
+
+describe('where things lie, in the outline', () => {
+  const linesOf = (things: readonly Thing[]) => {
+    const { aid } = arrangement({ settings: someSettings({}), things }, TODAY);
+    return [...outline(aid.collection)].map((line) => line.trim());
+  };
+
+  test('a bundle too large for a box: each box with its folders, in order', () => {
+    const lines = linesOf([
+      someThing({ row: 2, title: 'Letters', kind: 'letter', date: dated('1901'), quantity: 2000 }),
+    ]);
+    const [, shelf] = /\((box .*); 2000 letters\)$/.exec(lines[2] ?? '') ?? [];
+    const parts = (shelf ?? '').split('; ').map((part) => /^box (\d+), folders (\d+)-(\d+)$/.exec(part));
+    expect(parts.length).toBeGreaterThan(1);
+    let last = 0;
+    for (const [index, part] of parts.entries()) {
+      const [box, from, to] = (part ?? []).slice(1).map(Number);
+      expect([box, from]).toEqual([index + 1, last + 1]);
+      last = to ?? 0;
+    }
+  });
+
+  test('one box as before: the folder, then its box', () => {
+    const lines = linesOf([someThing({ row: 2, title: 'Letter', kind: 'letter', date: dated('1901') })]);
+    expect(lines[2]).toContain('(folder 1, box 1, 1 letter)');
   });
 });
 

@@ -67,9 +67,9 @@ const sort = fc.record({
   folders: fc.constantFrom(...folderKey.options),
 });
 
-function itemsOf({ children, containers }: Component): Component[] {
-  if (containers.some(({ type }) => type === 'folder')) return children;
-  return children.flatMap(itemsOf);
+/** What has nothing below it; every group and every folder has something in it. */
+function itemsOf({ children }: Component): Component[] {
+  return children.flatMap((child) => (child.children.length === 0 ? [child] : itemsOf(child)));
 }
 
 describe('sorting a list', () => {

@@ -15,11 +15,13 @@ import {
   everyStop,
   finishing,
   KEPT,
+  KEPT_NUMBERS,
   leftovers,
   NEW_LIST,
   NEW_NUMBERS,
   namesIn,
   OLD_LIST,
+  OLD_NUMBERS,
   oldFolder,
   removeFolders,
   runUntil,
@@ -37,14 +39,17 @@ async function checkAndSettle(folder: string, earlier: boolean): Promise<boolean
   const done = found.settled.length === NEW_NUMBERS.length;
   expect(found).toEqual(done ? asItIsToBe : asItWas(earlier));
 
-  // Every file of the folder is one of the catalogue, the list as it was, or waits for the next settling to sweep it.
-  const known = ['collection.yaml', 'list.csv', 'numbers.csv', KEPT];
+  // Every file of the folder is one of the catalogue, the list or the numbers as they were, or waits for the next settling to sweep it.
+  const known = ['collection.yaml', 'list.csv', 'numbers.csv', KEPT, ...(earlier ? [KEPT_NUMBERS] : [])];
   expect(
     namesIn(folder).filter((name) => !known.includes(name) && !leftovers(folder).includes(name)),
   ).toEqual([]);
   if (done) expect(leftovers(folder)).toEqual([]);
   if (namesIn(folder).includes(KEPT)) expect(textOf(folder, KEPT)).toBe(OLD_LIST);
   else expect(done).toBe(false);
+  if (namesIn(folder).includes(KEPT_NUMBERS)) {
+    expect(textOf(folder, KEPT_NUMBERS)).toBe(numbersToCsv(OLD_NUMBERS));
+  } else expect(done && earlier).toBe(false);
 
   await writeSettled(folder, {
     numbers: numbersToCsv(NEW_NUMBERS),
@@ -53,7 +58,8 @@ async function checkAndSettle(folder: string, earlier: boolean): Promise<boolean
   });
   expect(await seen(folder)).toEqual(asItIsToBe);
   const more = done ? ['list.before-numbers-2.csv'] : [];
-  expect(namesIn(folder)).toEqual(['collection.yaml', ...more, KEPT, 'list.csv', 'numbers.csv']);
+  const numbers = earlier ? [KEPT_NUMBERS] : [];
+  expect(namesIn(folder)).toEqual(['collection.yaml', ...more, KEPT, 'list.csv', ...numbers, 'numbers.csv']);
   return done;
 }
 
@@ -80,7 +86,7 @@ describe('settling that is killed', () => {
         const folder = copyOf(stopped);
         ended = runUntil(steps, finishing(folder));
         expect(await seen(folder)).toEqual(asItIsToBe);
-        expect(namesIn(folder)).toEqual(['collection.yaml', KEPT, 'list.csv', 'numbers.csv']);
+        expect(namesIn(folder)).toEqual(['collection.yaml', KEPT, 'list.csv', KEPT_NUMBERS, 'numbers.csv']);
       }
       expect(steps).toBeGreaterThan(1);
     }
@@ -113,7 +119,7 @@ describe('what changes between the crash and the next command', () => {
       numbers: ['1', undefined, undefined],
       settled: asItWas(true).settled,
     });
-    expect(namesIn(folder)).toEqual(['collection.yaml', KEPT, 'list.csv', 'numbers.csv']);
+    expect(namesIn(folder)).toEqual(['collection.yaml', KEPT, 'list.csv', KEPT_NUMBERS, 'numbers.csv']);
   });
 
   it('a list edited after that: kept, and the numbers settled', async () => {

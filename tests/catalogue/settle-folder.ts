@@ -20,6 +20,7 @@ export const YAML = 'title: Quill family papers\nprefix: QF\nrepository:\n  name
 export const OLD_LIST = 'number,title\n1,Ferry licence\n,Letter from Ada\n';
 export const NEW_LIST = 'number,title\n1,Ferry licence\n2,Letter from Ada\n';
 export const KEPT = 'list.before-numbers.csv';
+export const KEPT_NUMBERS = 'numbers.before.csv';
 
 const settled = (number: string, title: string): Settled => ({
   number,

@@ -6,6 +6,7 @@ import { finishSettling } from '../../src/catalogue/finish-settling.ts';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
 import { numbersToCsv } from '../../src/catalogue/numbers-file.ts';
 import { writeSettled } from '../../src/catalogue/settle.ts';
+import type { Settled } from '../../src/catalogue/settled.ts';
 import { JOURNAL_FILE } from '../../src/catalogue/settling-journal.ts';
 import { built, runAsAnyone } from './own-program.ts';
 import {
@@ -13,10 +14,12 @@ import {
   asItIsToBe,
   asItWas,
   KEPT,
+  KEPT_NUMBERS,
   NEW_LIST,
   NEW_NUMBERS,
   namesIn,
   OLD_LIST,
+  OLD_NUMBERS,
   oldFolder,
   removeFolders,
   seen,
@@ -62,7 +65,34 @@ describe('settling', () => {
     await writeSettled(folder, { numbers: numbersToCsv(NEW_NUMBERS), expected: Buffer.from(OLD_LIST) });
     expect(statSync(join(folder, 'list.csv'))).toMatchObject({ mtimeMs, ino });
     expect((await loadCatalogue(folder)).settled).toEqual(NEW_NUMBERS);
+    expect(namesIn(folder)).toEqual(['collection.yaml', 'list.csv', KEPT_NUMBERS, 'numbers.csv']);
+  });
+
+  it('keeps the numbers as they were where they change, and never writes over what was kept', async () => {
+    const folder = oldFolder(true);
+    const write = (rows: readonly Settled[]) =>
+      writeSettled(folder, { numbers: numbersToCsv(rows), expected: Buffer.from(OLD_LIST) });
+    await write(OLD_NUMBERS);
     expect(namesIn(folder)).toEqual(['collection.yaml', 'list.csv', 'numbers.csv']);
+    await write(NEW_NUMBERS);
+    expect(textOf(folder, KEPT_NUMBERS)).toBe(numbersToCsv(OLD_NUMBERS));
+    await write(OLD_NUMBERS);
+    expect(textOf(folder, KEPT_NUMBERS)).toBe(numbersToCsv(OLD_NUMBERS));
+    expect(textOf(folder, 'numbers.before-2.csv')).toBe(numbersToCsv(NEW_NUMBERS));
+    // What is kept already is not kept twice.
+    await write(NEW_NUMBERS);
+    expect(namesIn(folder).filter((name) => name.startsWith('numbers.before'))).toEqual([
+      'numbers.before-2.csv',
+      KEPT_NUMBERS,
+    ]);
+  });
+
+  it('keeps them as private as they were', async () => {
+    const folder = oldFolder(true);
+    chmodSync(join(folder, 'numbers.csv'), 0o600);
+    chmodSync(join(folder, 'list.csv'), 0o644);
+    await writeSettled(folder, { numbers: numbersToCsv(NEW_NUMBERS), expected: Buffer.from(OLD_LIST) });
+    expect(statSync(join(folder, KEPT_NUMBERS)).mode & 0o777).toBe(0o600);
   });
 
   it('never writes over a list that was kept before, and keeps none twice', async () => {

@@ -45,13 +45,90 @@ describe('kinfonds arrange --settle', () => {
       'number,title,date,kind\n2,Tom to Bea,1970,letter\n3,Toll card,1970,postcard\n',
     );
     const stayed = kinfonds(['arrange', folder, '--settle']).out;
-    expect(stayed).toContain('1/1/1  Bea to Tom: removed. Its number is not used again.');
+    expect(stayed).toContain('RF/1/1/1  Bea to Tom: removed. Its number is not used again.');
     expect(stayed).toContain('1 thing would now be sorted elsewhere and stayed');
-    expect(kinfonds(['check', folder]).out).toContain('is settled as 1/1/2');
+    expect(kinfonds(['check', folder]).out).toContain('is settled as RF/1/1/2');
     expect(kinfonds(['arrange', folder, '--settle', '--move']).out).toContain(
-      '1/1/2  Tom to Bea: moved to 1/2/2.',
+      'RF/1/1/2  Tom to Bea: moved to RF/1/2/2.',
     );
     expect(kinfonds(['arrange', folder, '--things']).out).toContain('RF/1/2/2  Tom to Bea, 1970');
+  });
+
+  test('a thing that was moved is not counted as new, and one stays one', () => {
+    const list = 'number,title,date,kind\n1,Bea to Tom,1962,letter\n2,Toll card,1970,postcard\n';
+    const folder = catalogueWith(list);
+    kinfonds(['arrange', folder, '--settle']);
+    writeFileSync(join(folder, 'list.csv'), list.replace('1962', '1970'));
+    expect(kinfonds(['arrange', folder]).err).toContain(
+      '1 settled thing would now be sorted elsewhere; this names it:',
+    );
+    expect(kinfonds(['arrange', folder, '--settle', '--move']).out).toContain(
+      'Settled: 2 things in 1 folder and 1 box; none of them new, 1 moved.',
+    );
+  });
+
+  const FOUR =
+    'number,title,date,kind\n1,Bea to Tom,1962,letter\n2,Toll card,1962,letter\n3,Weir in ice,1962,letter\n4,Winter,1962,letter\n';
+
+  /** A catalogue with four settled letters, whose list or numbers were changed since. */
+  function settledAndChanged(list: string, numbers: (text: string) => string = (text) => text): string {
+    const folder = catalogueWith(FOUR);
+    kinfonds(['arrange', folder, '--settle']);
+    writeFileSync(join(folder, 'list.csv'), list);
+    const file = join(folder, 'numbers.csv');
+    writeFileSync(file, numbers(readFileSync(file, 'utf8')));
+    return folder;
+  }
+
+  test.each([
+    [
+      'a list that was sorted and numbered anew',
+      'number,title,date,kind\n1,Winter,1962,letter\n2,Toll card,1962,letter\n3,Weir in ice,1962,letter\n4,Bea to Tom,1962,letter\n',
+      undefined,
+      '“Winter” was settled as number 4 (RF/1/1/4) and is number 1 now; “Bea to Tom” was',
+    ],
+    [
+      'a row of numbers.csv that was deleted',
+      FOUR,
+      (text: string) => text.replace(/^2,Toll card.*\r\n/m, ''),
+      'A row has been lost: none is for RF/1/1/2,',
+    ],
+    [
+      'a settled number that went blank in the list',
+      FOUR.replace('3,Weir', ',Weir'),
+      undefined,
+      '“Weir in ice” has no settled number, and looks like number 3 (RF/1/1/3)',
+    ],
+  ])('%s stops settling, and nothing is changed', (_, list, numbers, words) => {
+    const folder = settledAndChanged(list, numbers);
+    const before = contentsOf(folder);
+    const { code, out, err } = kinfonds(['arrange', folder, '--settle']);
+    expect([code, out]).toEqual([1, '']);
+    expect(err).toContain(words);
+    expect(contentsOf(folder)).toEqual(before);
+    expect(kinfonds(['check', folder]).out).toContain(words);
+  });
+
+  test('what the advice says about another thing with a title that is gone lets the numbers be settled', () => {
+    const folder = settledAndChanged(FOUR.replace('3,Weir', ',Weir'), (text) =>
+      text.replace(/^(3,Weir in ice.*),\r\n/m, '$1,removed\r\n'),
+    );
+    expect(kinfonds(['arrange', folder, '--settle']).out).toContain('1 of them new');
+    expect(readRecords(join(folder, 'numbers.csv'))).toMatchObject([
+      ...[{ number: '1' }, { number: '2' }],
+      { number: '3', place: '/1/1/3', gone: 'removed' },
+      ...[{ number: '4' }, { number: '5', title: 'Weir in ice', place: '/1/1/5' }],
+    ]);
+  });
+
+  test('the numbers as they were are kept beside the new ones, and one title may change', () => {
+    const folder = settledAndChanged(FOUR.replace('Weir in ice', 'Weir under ice'));
+    const before = readFileSync(join(folder, 'numbers.csv'), 'utf8');
+    expect(kinfonds(['arrange', folder, '--settle'])).toMatchObject({ code: 0, err: '' });
+    expect(readFileSync(join(folder, 'numbers.csv'), 'utf8')).toBe(
+      before.replace('Weir in ice', 'Weir under ice'),
+    );
+    expect(readFileSync(join(folder, 'numbers.before.csv'), 'utf8')).toBe(before);
   });
 
   test('--boxes shows the shelf, with pointers both ways', () => {
@@ -89,12 +166,15 @@ describe('kinfonds arrange --settle', () => {
     expect(contentsOf(folder)).toEqual(before);
   });
 
-  test('a size that nobody can read stops settling, since folders are pencilled for good', () => {
-    const folder = catalogueWith(LIST.replace('60 x 90 cm', 'a good handful'));
+  test.each([
+    ['size', LIST.replace('60 x 90 cm', 'a good handful')],
+    ['quantity', LIST.replace('size\n', 'size,quantity\n').replace('60 x 90 cm', ',a good handful')],
+  ])('a %s that nobody can read stops settling, since folders are pencilled for good', (column, list) => {
+    const folder = catalogueWith(list);
     const before = contentsOf(folder);
     const { code, err } = kinfonds(['arrange', folder, '--settle']);
     expect(code).toBe(1);
-    expect(err).toContain('list.csv, row 3, column size');
+    expect(err).toContain(`list.csv, row 3, column ${column}`);
     expect(contentsOf(folder)).toEqual(before);
     expect(kinfonds(['arrange', folder]).code).toBe(0);
   });

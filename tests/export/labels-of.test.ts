@@ -187,6 +187,17 @@ describe('labels of a finding aid', () => {
     expect(labels.some(({ of, number }) => of === 'box' && number === '2')).toBe(true);
   });
 
+  test('a box with glass plates says so, no other box and no folder does', () => {
+    const things = [
+      someThing({ row: 2, title: 'The landing', kind: 'glass plates', date: dated('1891'), box: '7' }),
+      someThing({ row: 3, title: 'Glass jug', kind: 'object', box: '8' }),
+      someThing({ row: 4, title: 'Letter', kind: 'letter', box: '9' }),
+    ];
+    const labels = labelsOf(arrange({ settings: someSettings(), things }, '2026-05-14'));
+    expect(labels.filter(({ care }) => care !== undefined)).toMatchObject([{ key: 'box 7', care: 'GLASS' }]);
+    expect(labels.map(({ key }) => key)).toEqual(expect.arrayContaining(['box 8', 'box 9']));
+  });
+
   test('no folder is lost and none has two labels, whatever the numbers', () => {
     const number = fc.oneof(
       fc.integer({ min: 1, max: 40 }).map(String),

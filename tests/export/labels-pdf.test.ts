@@ -67,6 +67,16 @@ describeWithPoppler('labels read back from the PDF', () => {
     });
   });
 
+  test('GLASS stands on the label of its box, in line with the number, on every sheet', async () => {
+    const boxes = [label(1, { of: 'box', type: 'Box', care: 'GLASS' }), label(2, { of: 'box', type: 'Box' })];
+    for (const sheet of SHEETS) {
+      const [page = []] = wordsOf((await labelsPdf(boxes, sheet)).bytes);
+      const marks = page.filter(({ text }) => text === 'GLASS');
+      const [number] = numbersOn(page);
+      expect([sheet.name, marks.map(({ top }) => top)]).toEqual([sheet.name, [number?.top]]);
+    }
+  });
+
   // By hand: the fifth label of 3 × 10 is the second of the second row, at 3/16 + 2¾ in and 1½ in.
   test('starts at any label of a half-used sheet, and moves by what the printer is out', async () => {
     const sheet = sheetNamed('letter 3x10');

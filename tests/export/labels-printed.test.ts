@@ -30,6 +30,11 @@ describe('labels printed before', () => {
     ]);
   });
 
+  test('a box that now holds glass is printed again', () => {
+    const printed = printedNow([label('1')], [label('1')], new Map());
+    expect(newLabels([{ ...label('1'), care: 'GLASS' }], printed).changed).toHaveLength(1);
+  });
+
   test('what was not printed this time stays as it was; what is gone is forgotten', () => {
     const before = printedNow([label('1'), label('2')], [label('1'), label('2')], new Map());
     const all = [label('2', 'Other words'), label('3')];

@@ -96,12 +96,17 @@ describe('a folder', () => {
     expect(apart).toEqual([]);
   });
 
-  it('holds mounted photographs only, or framed ones only, or none', () => {
+  it('holds mounted photographs only, or none, and never a frame', () => {
     const pieces = (['sheet', 'mounted', 'photograph', 'framed', 'mounted', 'sheet'] as const).map((form) =>
       piece(form, 3),
     );
-    const forms = partFolder(pieces, US).parts.map((part) => part.pieces.map(({ form }) => form));
-    expect(forms).toEqual([['sheet', 'photograph', 'sheet'], ['mounted', 'mounted'], ['framed']]);
+    const { parts, apart } = partFolder(pieces, US);
+    const forms = parts.map((part) => part.pieces.map(({ form }) => form));
+    expect(forms).toEqual([
+      ['sheet', 'photograph', 'sheet'],
+      ['mounted', 'mounted'],
+    ]);
+    expect(apart).toMatchObject([{ piece: pieces[3], shelf: 'oversize', holders: 0 }]);
   });
 
   it('holds loose photographs with papers, each in a sleeve', () => {
@@ -151,8 +156,13 @@ describe('what lies apart', () => {
     expect(album).not.toHaveProperty('holder');
   });
 
-  it('is a frame that is thicker than a folder may be', () => {
-    expect(alone(piece('framed', 25))).toMatchObject({ shelf: 'oversize', why: 'too thick for a folder' });
+  it('is a frame, however thin: flat, or packed as an object where it is too thick for a flat box', () => {
+    const why = 'a frame lies flat, in no folder';
+    // ISO 216: A3 is 420 × 297 mm.
+    const a3 = { long: 420, short: 297 };
+    expect(alone(piece('framed', 3, { size: a3 }), NO)).toMatchObject({ shelf: 'oversize', holders: 0, why });
+    expect(alone(piece('framed', 25))).toMatchObject({ shelf: 'oversize', why });
+    expect(alone(piece('framed', 90))).toMatchObject({ shelf: 'objects', why });
   });
 
   it('is what is too large for the folders, flat, in a large one', () => {

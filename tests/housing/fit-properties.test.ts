@@ -133,7 +133,7 @@ describe('whatever is filed under one heading', () => {
         ascending(apart.map(({ piece }) => piece));
         ascending(nowhere);
         ascending(parts.flatMap(({ pieces: [first] }) => (first === undefined ? [] : [first])));
-        for (const company of [['sheet', 'photograph', 'bound'], ['mounted'], ['framed']]) {
+        for (const company of [['sheet', 'photograph', 'bound'], ['mounted']]) {
           ascending(parts.flatMap((part) => part.pieces).filter(({ form }) => company.includes(form)));
         }
         for (const part of parts) ascending(part.pieces);
@@ -141,13 +141,13 @@ describe('whatever is filed under one heading', () => {
     );
   });
 
-  it('puts nothing but paper, or what is on paper, into a folder of papers, nor mounts among papers', () => {
+  it('puts nothing but paper, or what is on paper, into a folder of papers, nor mounts among papers, nor frames anywhere', () => {
     fc.assert(
       fc.property(arbitraryFolder, ([pieces, stock]) => {
         for (const { pieces: own } of partFolder(pieces, stock).parts) {
           const forms = [...new Set(own.map(({ form }) => form))];
           const loose = forms.every((form) => ['sheet', 'photograph', 'bound'].includes(form));
-          expect(loose || forms.join() === 'mounted' || forms.join() === 'framed').toBe(true);
+          expect(loose || forms.join() === 'mounted').toBe(true);
         }
       }),
     );

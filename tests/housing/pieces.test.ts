@@ -1,12 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { KINDS, readKind } from '../../src/arrange/index.ts';
+import { housingSettings } from '../../src/catalogue/housing-settings.ts';
 import type { Thing } from '../../src/catalogue/thing.ts';
 import { FORMS_BY_KIND } from '../../src/housing/forms.ts';
 import { FORMS, SHELVES } from '../../src/housing/model.ts';
+import { partFolder } from '../../src/housing/part-folder.ts';
 import { pieceOf, sizeFindings } from '../../src/housing/piece.ts';
+import { stockFrom } from '../../src/housing/stock.ts';
 import { someThing } from '../support/catalogue.ts';
 
+const US = stockFrom(housingSettings.parse({}), 'US');
 const piece = (over: Partial<Thing>) => pieceOf(someThing({ row: 2, ...over }));
 const formOf = (over: Partial<Thing>) => piece(over).form;
 
@@ -67,6 +71,17 @@ describe('words that change the form', () => {
     ['framed', { kind: 'mounted photograph', condition: 'framed' }],
     ['framed', { kind: 'photograph', title: 'Thomas Quill at the ferry, framed' }],
     ['framed', { kind: 'photograph', title: 'Framed portrait of Hester' }],
+    ['framed', { kind: 'certificate', size: 'A3, in a black frame' }],
+    ['framed', { kind: 'certificate', condition: 'gilt frame, chipped' }],
+    ['framed', { kind: 'painting', title: 'Gilt-framed painting of the ferry' }],
+    ['framed', { kind: 'painting', title: 'The ferry at Hollin, in a heavy gilt frame' }],
+    ['framed', { kind: 'painting', title: 'Oil painting of the orchard' }],
+    ['framed', { kind: 'oil painting' }],
+    ['framed', { kind: 'sampler', title: 'Framed sampler by Hester Quill' }],
+    ['framed', { kind: 'sampler', title: 'Sampler in frame, 1852' }],
+    ['framed', { title: 'Framed map of the river' }],
+    ['glass', { kind: 'photograph', condition: 'cased, hinge broken' }],
+    ['glass', { kind: 'tintype', title: 'Abel Stroud, in a leather case' }],
     ['mounted', { kind: 'photograph', condition: 'mounted on card' }],
     ['mounted', { kind: 'photograph', size: 'cabinet card' }],
     ['mounted', { kind: 'photograph', title: 'Portrait of Hester in an oval mount' }],
@@ -96,6 +111,13 @@ describe('words that change the form', () => {
     ['photograph', { kind: 'photograph', condition: 'to be framed' }],
     ['photograph', { kind: 'photograph', condition: 'removed from its frame' }],
     ['photograph', { kind: 'photograph', condition: 'faded, frame removed' }],
+    ['photograph', { kind: 'photograph', title: 'Ada in front of a frame house' }],
+    ['photograph', { kind: 'photograph', title: 'Portrait of Ada (gilt frame removed)' }],
+    ['photograph', { kind: 'photograph', condition: 'removed from gilt frame' }],
+    ['photograph', { kind: 'photograph', title: 'The bookcase at Applegarth' }],
+    ['sheet', { kind: 'letter', title: 'Letter about the picture in the gilt frame' }],
+    ['sheet', { kind: 'receipt', title: 'Receipt for a map in a frame' }],
+    ['sheet', { title: 'Timber-framed barn, sale particulars' }],
     ['photograph', { kind: 'photograph', condition: 'unmounted' }],
     ['photograph', { kind: 'photograph', condition: 'removed from mount' }],
     ['photograph', { kind: 'photograph', title: 'Mounted police at Applegarth' }],
@@ -116,7 +138,100 @@ describe('words that change the form', () => {
   ])('not so, %s: %o', (form, over) => expect(formOf(over)).toBe(form));
 });
 
+// Common practice: nothing of these lies in a folder. Where the kind is blank, the title may name the thing.
+describe('a title that names a thing', () => {
+  it.each([
+    ['Baby shoes of Ruth', 'object', 'objects'],
+    ["Hester's blue teapot", 'object', 'objects'],
+    ['Gas mask in its box', 'object', 'objects'],
+    ['Rag doll', 'object', 'objects'],
+    ['Box of buttons', 'object', 'objects'],
+    ['Pocket watch given to Samuel', 'object', 'objects'],
+    ['Floppy disks with the accounts', 'digital', 'objects'],
+    ['USB stick', 'digital', 'objects'],
+    ['CDs of the reunion', 'digital', 'objects'],
+    ['Family Bible', 'bound', 'volumes'],
+    ['Photograph album of the ferry', 'bound', 'volumes'],
+    ['Christening gown', 'textile', 'textiles'],
+    ['Negatives from the flood', 'negative', 'photographs'],
+    ['Cased daguerreotype of Abel Stroud', 'glass', 'glass'],
+  ])('%s is %s, on the shelf for %s', (title, form, shelf) => {
+    expect(piece({ title })).toMatchObject({ form, shelf });
+    expect(piece({ title, kind: 'gewgaw' })).toMatchObject({ form, shelf });
+    expect(partFolder([piece({ title })], US).parts).toEqual([]);
+  });
+
+  it.each([
+    'Letter about the teapot',
+    'Photograph of a doll',
+    'Receipt for a clock',
+    'Watch repair bill',
+    'Copy of the family Bible record',
+    'Diary (photocopy)',
+    'Pages from an album',
+    'Box of letters',
+    'Letters in a biscuit tin',
+    'Hester Bell',
+    'Film programme',
+    'Record of service',
+    'Map of the ring road',
+  ])('%s is paper still', (title) => expect(formOf({ title })).toBe('sheet'));
+
+  it('changes nothing where the kind is known', () => {
+    expect(formOf({ kind: 'letter', title: 'Teapot' })).toBe('sheet');
+    expect(formOf({ kind: 'photograph', title: 'Baby shoes' })).toBe('photograph');
+    // "Object" leaves open how large it is.
+    expect(piece({ kind: 'object', title: 'Teapot' }).thickness).toBeGreaterThan(
+      piece({ kind: 'object' }).thickness,
+    );
+  });
+
+  it.each([
+    ['baby shoes', 'object'],
+    ['teapot', 'object'],
+    ['floppies', 'digital'],
+    ['floppy disks', 'digital'],
+    ['CD', 'digital'],
+    ['gas masks', 'object'],
+    ['christening gown', 'textile'],
+    ['ring binder', 'bound'],
+  ])('a kind of its own, %s, is %s', (kind, form) => expect(formOf({ kind })).toBe(form));
+
+  it('takes the room of what files are on, and none for files', () => {
+    expect(piece({ kind: 'digital file', size: '2 MB' }).thickness).toBe(0);
+    expect(piece({ kind: 'digital file', size: 'CD' }).thickness).toBe(10);
+  });
+
+  it('of a case makes something too thick for an enclosure of a plate', () => {
+    const cased = piece({ kind: 'photograph', title: 'Daguerreotype of Abel Stroud', size: 'sixth plate' });
+    expect(partFolder([cased], US).apart).toMatchObject([{ shelf: 'glass', holders: 0 }]);
+  });
+});
+
 describe('thickness', () => {
+  // 0.1 mm a sheet, three times that where it was folded in three; two boards of 2 mm. Arithmetic.
+  it('is that of the sheets, where these are counted', () => {
+    expect(piece({ kind: 'letter', sheets: 6 }).thickness).toBeCloseTo(1.8, 6);
+    expect(piece({ kind: 'business paper', sheets: 100 }).thickness).toBeCloseTo(10, 6);
+    expect(piece({ kind: 'diary', sheets: 400 }).thickness).toBeCloseTo(44, 6);
+    // A manuscript of 400 sheets is divided among three folders of 19 mm, not laid apart.
+    expect(partFolder([piece({ kind: 'manuscript', sheets: 400 })], US).parts).toMatchObject([
+      { folders: 3 },
+    ]);
+  });
+
+  // 0.15 mm of sleeve to each print of 0.3 mm: arithmetic.
+  it('of photographs counts their sleeves, where they have any', () => {
+    expect(piece({ kind: 'photographs', quantity: 100 }).thickness).toBeCloseTo(45, 6);
+    expect(piece({ kind: 'photograph', size: '16 x 20 in' }).thickness).toBeCloseTo(0.3, 6);
+  });
+
+  it('of prints in an unknown number is that of several', () => {
+    const unread = piece({ kind: 'photograph', quantityUnread: true });
+    expect(unread.thickness).toBeGreaterThan(5 * piece({ kind: 'photograph' }).thickness);
+    expect(unread.assumed.join(' ')).toContain('How many');
+  });
+
   // A ream of 500 sheets is about 51 mm thick: 0.1 mm a sheet. A receipt is one sheet.
   it('of 400 single sheets is 40 mm', () => {
     expect(piece({ kind: 'receipts', quantity: 400 }).thickness).toBeCloseTo(40, 6);
@@ -144,6 +259,9 @@ describe('thickness', () => {
 
   it('of what is as high as it is wide is not forgotten', () => {
     expect(piece({ kind: 'object', size: '11 in across' }).thickness).toBeCloseTo(279.4, 6);
+    const bell = { kind: 'object', title: 'The ferry bell', size: '11 in across' };
+    expect(piece(bell).thickness).toBeCloseTo(279.4, 6);
+    expect(piece({ ...bell, title: 'Ferry token' }).thickness).toBeLessThan(20);
   });
 
   it('of letters that nobody counted is that of several', () => {
@@ -223,6 +341,22 @@ describe('sizeFindings', () => {
     expect(sizeFindings(things)).toHaveLength(1);
     expect(sizeFindings(things)[0]).toMatchObject({ place: { row: 3 } });
     expect(sizeFindings(things)[0]?.found).toContain('2 more rows');
+  });
+
+  it('stops nothing for a size that is only too large', () => {
+    expect(rules({ kind: 'map', size: '20 ft x 3 ft' })).toMatchObject([
+      { rule: 'list.size-unknown', weight: 'should' },
+    ]);
+    expect(rules({ kind: 'film reel', size: '35 mm x 300 ft' })).toEqual([]);
+  });
+
+  it('says once which units were assumed, and where', () => {
+    const sizes = ['16x20', '18 x 24', '8 x 10 in', '24x36', '16x20'];
+    const found = sizeFindings(sizes.map((size, index) => someThing({ row: index + 2, size, kind: 'map' })));
+    expect(found).toMatchObject([{ rule: 'list.size-assumed', weight: 'consider', place: { row: 2 } }]);
+    expect(found[0]?.found).toBe(
+      'The sizes of 4 rows have no unit. They are taken in inches: “16x20” (row 2), “24x36” (row 5); in centimetres: “18 x 24” (row 3).',
+    );
   });
 
   it('has nothing to say of good sizes, of blank ones, and of the bytes of a file', () => {

@@ -1,9 +1,15 @@
 import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { arrangement } from '../../src/arrange/index.ts';
+import { housingSettings } from '../../src/catalogue/housing-settings.ts';
 import { asFilled } from '../../src/housing/fill-boxes.ts';
+import { covers } from '../../src/housing/measures.ts';
 import type { Box, Filled, Holder, Unit } from '../../src/housing/model.ts';
+import { stockFrom } from '../../src/housing/stock.ts';
 import { type Supply, supplies, suppliesCsv, suppliesTable } from '../../src/housing/supplies.ts';
+import { suppliesFor } from '../../src/housing/supplies-for.ts';
+import { someSettings, someThing } from '../support/catalogue.ts';
 
 const inches = (number: number) => number * 25.4;
 
@@ -168,5 +174,42 @@ describe('on paper', () => {
     }
     expect(lines.at(-1)).toMatch(/^ {3}130 {2}sleeves/);
     expect(lines[1]).toMatch(/^ {5}1 {2}document box/);
+  });
+});
+
+// Common practice: a loose photograph goes into its folder sleeved, also into a large one.
+describe('sleeves of photographs', () => {
+  const sleevesFor = (size: string) =>
+    suppliesFor(
+      arrangement(
+        { settings: someSettings(), things: [someThing({ row: 2, kind: 'photograph', size })] },
+        '2026-01-01',
+      ),
+    )
+      .map(({ what }) => what)
+      .filter((what) => what.includes('sleeve'));
+
+  test('are counted in folders, large ones among them', () => {
+    expect(sleevesFor('5 x 7 in')).toEqual(['photograph sleeve, 5 × 7 in']);
+    expect(sleevesFor('11 x 14 in')).toEqual(['photograph sleeve, 11 × 14 in']);
+  });
+
+  test('are not bought where they would stick out of the folder', () => {
+    // 210 × 330 mm go into a foolscap folder, the next sleeve, of 11 × 14 in, does not.
+    expect(sleevesFor('210 x 330 mm')).toEqual([]);
+  });
+
+  test.each(['US', 'NO'])('each go into a folder that goes into a box, in %s', (country) => {
+    const { holders, boxes } = stockFrom(housingSettings.parse({}), country);
+    const folders = holders.filter(({ type }) => type === 'folder');
+    const prints = holders.filter(({ type, takes }) => type === 'sleeve' && takes.includes('photograph'));
+    expect(prints.length).toBeGreaterThan(3);
+    for (const { id, outside } of prints) {
+      const fitting = folders.filter(({ inside }) => covers(inside, outside));
+      const boxed = fitting.some((one) =>
+        boxes.some((box) => box.takes.includes(one.shelf) && covers(box.face, one.outside)),
+      );
+      expect([id, boxed]).toEqual([id, true]);
+    }
   });
 });

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { accessReader } from '../../src/intake/access.ts';
 import { readCopyPath } from '../../src/intake/copy-path.ts';
+import { readList } from '../../src/intake/list.ts';
 import { maybeTwo, splitCell, splitNames } from '../../src/intake/names.ts';
 import { readQuantity } from '../../src/intake/quantity.ts';
 
@@ -28,9 +29,74 @@ describe('quantity', () => {
     ['12 pieces', 12, false],
     ['about 30 items', 30, true],
     ['0012', 12, false],
+    // Products, sums and lots of a known number: arithmetic.
+    ['2 bundles of 20', 40, false],
+    ['2 boxes of 36', 72, false],
+    ['2 boxes (36 each)', 72, false],
+    ['3 packets of about 10', 30, true],
+    ['2 x 36', 72, false],
+    ['2 dozen', 24, false],
+    ['half a dozen', 6, false],
+    ['a pair', 2, false],
+    ['3 pairs', 6, false],
+    ['two hundred', 200, false],
+    ['twelve', 12, false],
+    ['twenty-two', 22, false],
+    ['12 + 3', 15, false],
+    ['12 and 3 cards', 15, false],
+    ['1 (52 prints)', 52, false],
+    ['bundle of 14', 14, false],
+    // At least, at most, between: the larger number, as a guess.
+    ['200+', 200, true],
+    ['200+ photos', 200, true],
+    ['at least 12', 12, true],
+    ['40 or so', 40, true],
+    ['40-50', 50, true],
+    ['40–50', 50, true],
+    ['between 40 and 50', 50, true],
+    ['12-15', 15, true],
+    ['two or three', 3, true],
+    ['3 reels', 3, false],
+    ['3 small reels', 3, false],
+    ['4 vols', 4, false],
+    ['2 albums', 2, false],
   ])('%j is read', (written, quantity, approximate) => {
     expect(readQuantity(written)).toEqual({ quantity, approximate });
   });
+
+  // A sheet has two pages.
+  it.each([
+    ['6 sheets', 6],
+    ['about 6 sheets', 6],
+    ['3 pages', 2],
+    ['12 pp.', 6],
+    ['10 leaves', 10],
+  ])('%j is how much one thing is, not how many there are', (written, sheets) => {
+    const read = readQuantity(written, 'letter');
+    expect([read?.quantity, read?.sheets]).toEqual([undefined, sheets]);
+  });
+
+  it('counts the sheets of several letters together', () => {
+    expect(readQuantity('3 letters (12 pages)')).toEqual({ quantity: 3, sheets: 6, approximate: false });
+  });
+
+  // What holds several is a thing itself, unless the kind names what is in it.
+  it.each([
+    ['3 reels', '8mm film', 3],
+    ['2 albums', 'photograph album', 2],
+    ['2 albums', 'photographs', undefined],
+    ['4 vols', 'letters', undefined],
+    ['1 (52 prints)', 'photographs', 52],
+    ['1 (52 prints)', 'photograph album', 1],
+    ['bundle of 14', 'bundle of letters', 14],
+    ['3 spoons', 'silver spoons', 3],
+    ['12 pages', 'loose pages', 12],
+    ['12 strips', 'negatives', undefined],
+  ])('%j of %j', (written, kind, quantity) => expect(readQuantity(written, kind)?.quantity).toBe(quantity));
+
+  it.each(['-', '–', 'n/a'])('%j says nothing', (written) =>
+    expect(readQuantity(written)).toEqual({ approximate: false }),
+  );
 
   it.each([
     '',
@@ -38,11 +104,23 @@ describe('quantity', () => {
     '-3',
     '1.5',
     '1,2',
-    '12-15',
     'a few',
+    'a handful',
+    'several hundred',
+    'dozens',
+    '2 boxes',
+    '12 + several',
+    '12 letters and 3 cards',
+    '2 (52 prints)',
+    '12 (two missing)',
+    '3 of 5',
+    '1/2',
+    '50-40',
+    '1914-1918',
+    '12 elephants',
+    '0 letters',
     'several',
     'lots',
-    '2 albums',
     'ca',
     'about',
     '1e5',
@@ -55,13 +133,71 @@ describe('quantity', () => {
   it('is always a whole number above nothing, whatever was written', () => {
     fc.assert(
       fc.property(
-        fc.oneof(fc.string(), fc.string({ unit: fc.constantFrom(...'c. ~0123,?about') })),
+        fc.oneof(
+          fc.string(),
+          fc.string({ unit: fc.constantFrom(...'c. ~0123,?about') }),
+          fc
+            .array(
+              fc.constantFrom(
+                '0',
+                '2',
+                '36',
+                ' of ',
+                ' boxes',
+                ' + ',
+                '-',
+                ' (',
+                ')',
+                ' each',
+                'x',
+                ' dozen',
+              ),
+            )
+            .map((words) => words.join('')),
+        ),
         (text) => {
-          const read = readQuantity(text);
-          if (read !== undefined) expect(Number.isSafeInteger(read.quantity) && read.quantity > 0).toBe(true);
+          const { quantity = 1, sheets = 1 } = readQuantity(text) ?? {};
+          for (const number of [quantity, sheets])
+            expect(Number.isSafeInteger(number) && number > 0).toBe(true);
         },
       ),
     );
+  });
+});
+
+describe('a row whose quantity is no mere number', () => {
+  const rowOf = (kind: string, quantity: string) => {
+    const { things, findings } = readList(
+      Buffer.from(`Title,Kind,How many\nThe flood,${kind},${quantity}`),
+      'list.csv',
+    );
+    return { ...things[0], rules: findings.map(({ rule }) => rule) };
+  };
+
+  it('is marked where it cannot be read, and keeps its words', () => {
+    const row = rowOf('photographs', 'several hundred');
+    expect(row).toMatchObject({
+      quantityUnread: true,
+      extra: [{ heading: 'How many', text: 'several hundred' }],
+      rules: ['list.quantity-unreadable'],
+    });
+    expect(row.quantity).toBeUndefined();
+  });
+
+  it('has its sheets, and keeps its words', () => {
+    const row = rowOf('letter', '6 sheets');
+    expect(row).toMatchObject({ sheets: 6, extra: [{ text: '6 sheets' }], rules: [] });
+    expect([row.quantity, row.quantityApproximate]).toEqual([undefined, undefined]);
+  });
+
+  it('is read in the light of its kind', () => {
+    expect(rowOf('slides', '2 boxes of 36')).toMatchObject({ quantity: 72, extra: [], rules: [] });
+    expect(rowOf('photographs', '2 albums').quantityUnread).toBe(true);
+    expect(rowOf('photograph album', '2 albums')).toMatchObject({ quantity: 2, rules: [] });
+  });
+
+  it('says nothing with a dash', () => {
+    expect(rowOf('letter', '-')).toMatchObject({ extra: [], rules: [] });
   });
 });
 

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { arrangement } from '../../src/arrange/index.ts';
+import { checkSettings } from '../../src/catalogue/check-settings.ts';
 import { review, verdict } from '../../src/review/index.ts';
 import { reportPage } from '../../src/review/report.ts';
 import { dated, someCatalogue, someThing } from '../support/catalogue.ts';
@@ -22,7 +23,7 @@ const mould = (answers: readonly object[]) =>
 
 describe('answers in collection.yaml', () => {
   test('without one, the finding stands and names both', () => {
-    expect(mould([])).toEqual([expect.stringMatching(/“Packet” \(row 2\) and “Ledger” \(row 3\)/)]);
+    expect(mould([])).toEqual([expect.stringMatching(/“Packet” \(no\. 7, row 2\) and “Ledger” \(row 3\)/)]);
   });
 
   test('a rule is quiet as a whole, and the reason is kept', () => {
@@ -33,8 +34,9 @@ describe('answers in collection.yaml', () => {
     ]);
   });
 
-  test.each(['7', 'Packet', 'packet'])(
-    'one thing is answered by its number or title (%s); the other stands',
+  // The first group, its first folder, the first thing in it. YAML reads 7 without quotation marks as a number.
+  test.each(['7', 7, 'Packet', 'packet', 'QF/1/1/1'])(
+    'one thing is answered by its number, title or reference code (%s); the other stands',
     (of) => {
       const [found, ...more] = mould([{ rule: 'danger.mould', of, because: 'Dry and dead.' }]);
       expect(found).toContain('Ledger');
@@ -42,6 +44,19 @@ describe('answers in collection.yaml', () => {
       expect(more).toEqual([]);
     },
   );
+
+  test('the number of a row is not the number of a thing, and a code is that of one thing', () => {
+    for (const of of ['2', 'QF/1/1/2', 'QF/1/1']) {
+      const [found] = mould([{ rule: 'danger.mould', of, because: 'Dry.' }]);
+      expect([of, found]).toEqual([of, expect.stringContaining('“Packet”')]);
+    }
+  });
+
+  test.each([[2.5], [true], ['']])('of: %j is refused', (of) => {
+    expect(
+      checkSettings.safeParse({ answers: [{ rule: 'danger.mould', of, because: 'Dry.' }] }).success,
+    ).toBe(false);
+  });
 
   test('answers about two things quiet both', () => {
     const answers = ['7', 'Ledger'].map((of) => ({ rule: 'danger.mould', of, because: 'Dry.' }));
@@ -112,5 +127,15 @@ describe('the report', () => {
     expect(page).toContain('&lt;script&gt;1&lt;/script&gt;');
     expect(page).not.toContain('<script');
     expect(page).toContain('default-src &#39;none&#39;');
+  });
+
+  test('names the rule, and its source where there is one', () => {
+    const finding = { rule: 'danger.glass', weight: 'caution' as const, place: {}, found: 'Glass.' };
+    const page = (over: object) =>
+      reportPage('Quill', DAY, { findings: [{ ...finding, ...over }], answered: [] }, []);
+    expect(page({ source: 'from memory' })).toContain(
+      '<p class="rule">danger.glass; source: from memory</p>',
+    );
+    expect(page({})).toContain('<p class="rule">danger.glass</p>');
   });
 });

@@ -53,6 +53,11 @@ const PAIRS: readonly Pair[] = [
     { title: 'Watch', kind: 'object', description: 'Luminous dial.' },
     { title: 'Watch', kind: 'object' },
   ],
+  [
+    'arsenic',
+    { title: 'Poems, bound in arsenic green', kind: 'book' },
+    { title: 'Letter about the arsenic green wallpaper', kind: 'letter' },
+  ],
   ['mercury', { title: 'Thermometer', kind: 'object' }, { title: 'Digital thermometer', kind: 'object' }],
   ['asbestos', { title: 'Asbestos mat for the iron' }, { title: 'Letter on asbestos' }],
   ['batteries', { title: 'Hearing aid', kind: 'object' }, { title: 'Hearing aid receipt' }],
@@ -93,6 +98,11 @@ const PAIRS: readonly Pair[] = [
     { kind: 'album', condition: 'photographs held by paper corners' },
   ],
   [
+    'metal',
+    { title: 'Man with a beard', kind: 'tintype', condition: 'rust along one edge' },
+    { title: 'Man with a beard', kind: 'photo', condition: 'rusty pin' },
+  ],
+  [
     'fasteners',
     { kind: 'letters', condition: 'rusty paper clips on about half' },
     { kind: 'letters', condition: 'paper clips removed' },
@@ -122,11 +132,14 @@ describe('the table of words', () => {
 
   test.each(DANGER_WORDS.map((row) => ({ ...row, name: `${row.hazard}: ${row.words[0]}` })))(
     '$name: every word of the row is found in the column that comes first',
-    ({ hazard, words, columns, of = ['paper'] }) => {
+    ({ hazard, words, columns, of = ['paper'], beside = [''] }) => {
       const kind = KIND[of[0] ?? ''] ?? 'letter';
       const column = columns.find((name) => name !== 'kind') ?? 'title';
       const missed = words.filter(
-        (word) => !rulesOn({ title: 'Thing', kind, [column]: word }).includes(`danger.${hazard}`),
+        (word) =>
+          !rulesOn({ title: 'Thing', kind, [column]: `${word} ${beside[0]}`.trim() }).includes(
+            `danger.${hazard}`,
+          ),
       );
       expect(missed).toEqual([]);
     },

@@ -54,6 +54,10 @@ const EXAMPLES: readonly [name: string, holds: string, fails: string, source: st
   ['Italian', 'MRTMTT25D09F205Z', 'MRTMTT25D09F205Y', 'the usual example'],
   ['Swiss', '756.9217.0769.85', '756.9217.0769.84', 'Federal Social Insurance Office'],
   ['Dutch', 'BSN 111222333', 'BSN 111222334', 'the usual example'],
+  ['sort code', 'sort code 20-00-00', 'rows 20-00-00', 'made up; it needs the words'],
+  ['bank account number', 'acct 55779911', 'ticket 55779911', 'made up; it needs the word'],
+  ['bank account number', 'account number 5577 9911', 'account number 1919-1921', 'made up; years are none'],
+  ['bank account number', 'a/c 55779911', 'a/c 557', 'made up; three figures are none'],
   ['Dutch', 'sofinummer 1112.22.333', 'no. 1112.22.333', 'the usual example; it needs the word'],
 ];
 

@@ -108,7 +108,7 @@ describe('people of the list of whom nobody has noted when they lived', () => {
     people,
   });
 
-  test('all in one finding, with the year of the oldest thing that names each', () => {
+  test('all in one finding, with the year by which the list first names each', () => {
     expect(
       findingsOn([letter('1946', ['Frank Hanley']), letter('1940', ['Frank Hanley', 'Ellen Hanley'])]),
     ).toMatchObject([
@@ -141,6 +141,7 @@ describe('what is private', () => {
     ['adoption', 'Adoption papers', 'Adoption of the resolution on the bridge'],
     ['identity', 'Old passport', 'Passage money, a receipt'],
     ['legal', 'Divorce papers', 'Custom papers of the ferry'],
+    ['password', 'Password for the e-mail', 'Pass of the ferry company'],
     ['bank', 'Bank statements', 'Letter on the bank of the river'],
     ['school', 'Report card', 'School picnic, a letter'],
   ])('%s: “%s”, and not “%s”', (matter, is, isNot) => {
@@ -155,6 +156,7 @@ describe('what is private', () => {
       'health',
       'identity',
       'legal',
+      'password',
       'school',
     ]);
   });
@@ -200,7 +202,9 @@ describe('what is private', () => {
         rule: 'private.school',
         weight: 'should',
         place: { file: 'list.csv', row: 2, column: 'kind' },
-        found: expect.stringContaining('“Report card” (row 4; Nora Quill, usually closed to 2058)'),
+        found: expect.stringContaining(
+          '“Report card” (row 4; Nora Quill, usually closed to 2058: born 1958)',
+        ),
       },
     ]);
   });
@@ -303,5 +307,99 @@ describe('identity and account numbers in the list', () => {
     const findings = findingsOn([{ ...report, title: `School report ${number}` }]);
     expect(findings.map(({ rule }) => rule)).toEqual(['private.identity-number', 'private.school']);
     for (const { found } of findings) expect(found).toContain('“School report •••-••-••••”');
+  });
+});
+
+describe('short forms and matters that were missed', () => {
+  const about = (title: string) => rulesOn({ title, date: dated('2002'), people: ['Nora Quill'] });
+
+  test.each([
+    ['private.identity', 'Birth cert', 'Birth of a calf'],
+    ['private.health', 'AA meeting notes', 'AA motoring club, a meeting'],
+    ['private.health', 'Med records', 'Medal records of the regatta'],
+    ['private.legal', 'Statements on abuse at the home', 'Letter full of terms of abuse'],
+    ['private.legal', 'Abuse statement', 'Statement of the ferry company'],
+    ['private.bank', 'Bank stmts', 'Bank of the river, sketches'],
+  ])('%s: “%s”, and not “%s”', (rule, is, isNot) => {
+    expect(about(is)).toEqual([rule]);
+    expect(about(isNot)).toEqual([]);
+  });
+
+  test('a password is no paper that proves who somebody is, and is closed to no year', () => {
+    const [finding, ...more] = findingsOn([{ title: 'Password for the e-mail', people: ['Nora Quill'] }]);
+    expect(more).toEqual([]);
+    expect(finding).toMatchObject({
+      rule: 'private.password',
+      found: expect.stringMatching(/\(row 2; Nora Quill\)\.$/),
+    });
+    const held = { title: 'Password for the e-mail', people: ['Nora Quill'], access: 'private' };
+    expect(findingsOn([held])).toEqual([]);
+  });
+
+  // Whoever made a will was at least 16: 2002 - 16 + 100 = 2086.
+  test.each([
+    ['Corin Quill', 'usually closed to 2086: at least 16 in 2002, so born by 1986)'],
+    ['Nora Quill', 'usually closed to 2058: born 1958)'],
+  ])('the year is said with what it is reckoned from: %s', (name, words) => {
+    const [finding] = findingsOn([{ title: 'Will', kind: 'will', date: dated('2002'), people: [name] }]);
+    expect(finding?.found).toContain(words);
+  });
+
+  test('somebody whom an older thing names is no younger than that', () => {
+    const card = { kind: 'card', date: dated('1950'), people: ['Corin Quill'] };
+    const found = findingsOn([
+      { title: 'Will', kind: 'will', date: dated('2002'), people: ['Corin Quill'] },
+      card,
+    ]);
+    expect(found[0]?.found).toContain('usually closed to 2050: named by 1950, so born by then)');
+  });
+
+  test('a thing of several years names somebody by its last', () => {
+    const [finding] = findingsOn([{ kind: 'letters', date: dated('1931-1939'), people: ['Corin Quill'] }]);
+    expect(finding?.found).toContain('by which the list first names them: Corin Quill (1939)');
+    expect(finding?.found).not.toContain('oldest');
+  });
+});
+
+describe('telephone numbers and e-mail addresses in the list', () => {
+  // The numbers are of ranges kept free for stories (555-01xx; Ofcom, from memory); example.org: RFC 2606.
+  test.each([
+    'ask Ellen, phone 610-555-0123',
+    'tel. (610) 555-0123',
+    'ask Ellen 01632 960123',
+    '+44 1632 960123',
+    'Call Ellen on 01632 960123 first',
+    'ellen.hanley@example.org has the rest',
+  ])('“%s” is one', (note) => {
+    const findings = findingsOn([{ title: 'Letter', date: dated('1911'), note }]);
+    expect(findings).toMatchObject([
+      { rule: 'private.contact', weight: 'consider', place: { row: 2, column: 'note' } },
+    ]);
+    expect(JSON.stringify(findings)).not.toMatch(/0123|example/);
+  });
+
+  test.each([
+    '610-555-0123',
+    'telephone bills 1952-1954',
+    'call no. 123456789',
+    'ring of 1887-05-02',
+    'telegram 5550123',
+    'Ada @ the landing',
+    'NHS phone line 943 476 5919',
+  ])('“%s” is none', (note) => {
+    const rules = findingsOn([{ title: 'Letter', date: dated('1911'), note }]).map(({ rule }) => rule);
+    expect(rules).not.toContain('private.contact');
+  });
+
+  test('what a thing of long ago tells reaches nobody any more', () => {
+    const card = (date: string) => rulesOn({ title: 'Card, telephone 610-555-0123', date: dated(date) });
+    expect(card('1957')).toEqual([]);
+    expect(card('1976')).toEqual(['private.contact']);
+    expect(card('1975')).toEqual([]);
+  });
+
+  test('a title that holds one is blotted out', () => {
+    const [finding] = findingsOn([{ title: 'Card, telephone 610-555-0123' }]);
+    expect(finding?.found).toContain('“Card, telephone •••-•••-••••” (row 2; column title)');
   });
 });

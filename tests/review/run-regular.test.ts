@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Filled, regularRuns } from '../../src/review/run-regular.ts';
+import { type Filled, fewVolumes, regularRuns } from '../../src/review/run-regular.ts';
 
 const at = (from: number, row: number, over: Partial<Filled> = {}): Filled => ({
   ...{ from, to: from, isProof: true, said: `${from}`, row },
@@ -128,5 +128,28 @@ describe('what is no run', () => {
     const years = [1908, 1909, 1910, 1911, 1912];
     const [run] = regularRuns([...series(years), ...series(years)]);
     expect(run?.twice).toEqual([]);
+  });
+});
+
+describe('a work of few volumes', () => {
+  const volumes = (...places: readonly number[]) =>
+    series(places).map((one) => ({ ...one, isVolume: true as const }));
+
+  test.each([
+    [[1, 2, 4], [3]],
+    [[4, 1, 3], [2]],
+  ])('%j: %j is missing', (there, missing) => {
+    expect(fewVolumes(volumes(...there))).toMatchObject([{ first: 1, last: 4, step: 1, missing }]);
+  });
+
+  test.each([[[1, 2, 3]], [[2, 3, 4]], [[1, 2, 5]], [[1, 2]], [[1, 1, 3]], [[1, 2, 3, 5]]])(
+    '%j: nothing is said',
+    (there) => {
+      expect(fewVolumes(volumes(...there))).toEqual([]);
+    },
+  );
+
+  test('numbers that are not said to be volumes are none', () => {
+    expect(fewVolumes(series([1, 2, 4]))).toEqual([]);
   });
 });

@@ -251,3 +251,30 @@ test('every row of the table is a kind', () => {
   const kinds = KINDS.map(({ one }) => one);
   expect(RUN_KINDS.filter(({ kind }) => !kinds.includes(kind))).toEqual([]);
 });
+
+describe('a work of few volumes', () => {
+  test.each([
+    ['vol. %', 'no. 3'],
+    ['volume %', 'no. 3'],
+  ])('three, with one missing (%s)', (written, missing) => {
+    const rows = ['1', '2', '4'].map(
+      (n): Row => [`History of the river, ${written.replace('%', n)}`, undefined],
+    );
+    for (const kind of ['book', undefined])
+      expect(said(runsOf(kind, rows))).toEqual([expect.stringContaining(`Missing: ${missing}.`)]);
+  });
+
+  test('three reels or letters with their numbers are none yet', () => {
+    const rows = ['1', '2', '4'].map((n): Row => [`The regatta, no. ${n}`, undefined]);
+    expect(runsOf('film', rows)).toEqual([]);
+  });
+
+  test('volumes of two works are no run together', () => {
+    const rows: Row[] = [
+      ['History of the river, vol. 1', undefined],
+      ['History of the river, vol. 2', undefined],
+      ['History of the orchard, vol. 4', undefined],
+    ];
+    expect(runsOf('book', rows)).toEqual([]);
+  });
+});

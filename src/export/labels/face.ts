@@ -64,13 +64,25 @@ function folderFace({ type, number, part, box, title, dates, series, collection,
   ];
 }
 
-function boxFace({ type, number, part, folders, title, dates, series, collection, codes }: Label): Draft[] {
+function boxFace({
+  type,
+  number,
+  part,
+  folders,
+  care,
+  title,
+  dates,
+  series,
+  collection,
+  codes,
+}: Label): Draft[] {
   const holds =
     folders === undefined ? undefined : numbered(/[-,]/.test(folders) ? 'Folders' : 'Folder', [folders]);
   return [
     {
       what: 'number',
       text: numbered(type, [number]),
+      beside: alone(care),
       weight: 'bold',
       size: 20,
       keeps: NUMBER_KEEPS,

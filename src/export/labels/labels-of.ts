@@ -1,3 +1,4 @@
+import { readKind } from '../../arrange/index.ts';
 import type { Component, Container } from '../../catalogue/component.ts';
 import type { FindingAid } from '../../catalogue/finding-aid.ts';
 import { containersOf, type Held, type Place } from './held.ts';
@@ -24,6 +25,8 @@ export interface Label {
   codes?: string;
   /** On a box, the numbers of the folders in it: `3-7, 9`. */
   folders?: string;
+  /** On a box, how it has to be carried: `GLASS`. */
+  care?: string;
 }
 
 const collator = new Intl.Collator('en', { numeric: true });
@@ -89,9 +92,15 @@ function boxLabel({ type, number, held }: Place, collection: string): Label {
       dates: yearsOf(units),
       codes: codesOf(units),
       folders: numbersInWords(held.flatMap(({ folders }) => folders)),
+      care: units.some(holdsGlass) ? 'GLASS' : undefined,
     }),
   };
 }
+
+/** Whether a unit, or what is in it and has no box of its own, is of the kind of glass plates, which its access points tell. */
+const holdsGlass = ({ accessPoints, children }: Component): boolean =>
+  accessPoints.some(({ type, term }) => type === 'genre' && readKind(term)?.kind.one === 'glass plate') ||
+  children.some((child) => child.containers.length === 0 && holdsGlass(child));
 
 /** All groups above the content where they are the same, else the outermost of each. */
 function seriesOf(held: readonly Held[]): string[] {

@@ -120,11 +120,14 @@ function shelfUnits(
 
 /** What has been put together, by number; folders and groups without anything in them are left out. */
 export function finished({ number, title, groups, folders }: GrowingGroup): PlacedGroup {
-  const filled = folders.filter(({ things }) => things.length > 0);
-  const under = new Map<string | undefined, GrowingFolder[]>();
+  const filled = folders.filter(({ things }) => things.length > 0).sort((a, b) => a.number - b.number);
+  const under = new Map<string, GrowingFolder[]>();
   for (const folder of filled) {
-    const same = under.get(folder.label);
-    if (same === undefined) under.set(folder.label, [folder]);
+    // All that is left of it lies apart.
+    if (folder.held?.units.every(({ things }) => things.length === 0)) delete folder.held;
+    const label = fold(folder.label ?? '');
+    const same = under.get(label);
+    if (same === undefined) under.set(label, [folder]);
     else same.push(folder);
   }
   for (const same of under.values()) {
@@ -140,6 +143,6 @@ export function finished({ number, title, groups, folders }: GrowingGroup): Plac
       .map(finished)
       .filter((group) => group.groups.length > 0 || group.folders.length > 0)
       .sort((a, b) => a.number - b.number),
-    folders: filled.sort((a, b) => a.number - b.number),
+    folders: filled,
   };
 }

@@ -79,8 +79,8 @@ function growFolder(
   const holder = holderNamed(sample.folderKind, stock);
   if (holder === undefined) return;
   const pieces = inside.map(({ piece }) => piece);
-  const thickness = pieces.reduce((sum, piece) => sum + piece.thickness, holder.wall);
   const folderCount = (sample.lastFolder ?? sample.folder) - sample.folder + 1;
+  const thickness = pieces.reduce((sum, piece) => sum + piece.thickness, folderCount * holder.wall);
   hold(folder, { holder, pieces, thickness, folders: folderCount }, sample.folder, inside, stock);
 }
 

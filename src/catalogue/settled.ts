@@ -1,3 +1,5 @@
+import type { Thing } from './thing.ts';
+
 /** A number that was settled: where a thing has its place for good. One row of `numbers.csv`. */
 export interface Settled {
   /** Number of the thing in the list. */
@@ -32,3 +34,15 @@ export const SEVERAL = ', ';
 /** The numbers of the boxes of a settled thing; a box that only the list names bears any name, commas included. */
 export const boxesOf = ({ box, boxKind }: Settled): string[] =>
   box === undefined ? [] : boxKind === undefined ? [box] : box.split(SEVERAL);
+
+/** Whether every thing of a list has its place for good. */
+export function isSettled({
+  things,
+  settled,
+}: {
+  things: readonly Thing[];
+  settled: readonly Settled[];
+}): boolean {
+  const numbers = new Set(settled.flatMap(({ number, gone }) => (gone === undefined ? [number] : [])));
+  return things.every(({ number }) => number !== undefined && numbers.has(number));
+}

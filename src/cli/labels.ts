@@ -72,6 +72,7 @@ async function run(folder: string, options: Options, command: Command): Promise<
 
   const { localDay } = await import('../catalogue/local-day.ts');
   const { arrange } = await import('../arrange/index.ts');
+  const { isSettled } = await import('../catalogue/settled.ts');
   const catalogue = await loadCatalogue(folder);
   const sheet = given?.sheet ?? sheetFor(catalogue.settings);
   if (start !== undefined && start > labels.labelsOn(sheet))
@@ -83,9 +84,9 @@ async function run(folder: string, options: Options, command: Command): Promise<
     ...(by !== undefined && { shift: by }),
     ...(font !== undefined && { font: { file: font, bytes: await readFile(font) } }),
   });
-  if (!(await labels.areSettled(folder)))
+  if (!isSettled(catalogue))
     process.stderr.write(
-      `The numbers are not settled, so they may change with the list. Settle them before you print: kinfonds arrange ${folder} --settle\n`,
+      `Not all numbers are settled, so they may change with the list. Settle them before you print: kinfonds arrange ${folder} --settle\n`,
     );
   if (written.findings.some(({ weight }) => weight === 'should')) process.exitCode = 1;
   if (json) return printJson({ file: written.labels.length === 0 ? null : out, sheet, ...written });

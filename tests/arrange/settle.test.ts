@@ -242,6 +242,38 @@ describe('numbers that stay', () => {
     expect(back.rows).toEqual(first.rows);
   });
 
+  test('the order of the rows in numbers.csv says nothing, and the description is as it was before settling', () => {
+    fc.assert(
+      fc.property(
+        fc.array(arbitraryRow(), { minLength: 1, maxLength: 40 }),
+        fc.infiniteStream(fc.nat()),
+        (rows, random) => {
+          const settings = someSettings({});
+          const first = settle({ settings, things: listed(rows) }, false, TODAY);
+          const things = withGiven(listed(rows), first.given);
+          const before = arrangement({ settings, things }, TODAY).aid;
+          const shuffled = first.rows
+            .map((row) => ({ row, at: random.next().value ?? 0 }))
+            .sort((a, b) => a.at - b.at)
+            .map(({ row }) => row);
+          expect(arrangement({ settings, things, settled: shuffled }, TODAY).aid).toEqual(before);
+        },
+      ),
+      { numRuns: 80 },
+    );
+  });
+
+  test('a folder of which only what lies apart is left is no folder any more', () => {
+    const settings = someSettings({});
+    const both = [letter(2, '1901', { number: 'a' }), letter(3, '1901', { number: 'b', size: '60 x 90 cm' })];
+    const first = settle({ settings, things: both }, false, TODAY);
+    const { aid } = arrangement({ settings, things: both.slice(1), settled: first.rows }, TODAY);
+    const folder = aid.collection.children[0]?.children[0];
+    expect(folder?.containers).toEqual([]);
+    expect(folder?.children[0]?.containers).toEqual([{ type: 'box', number: '2' }]);
+    expect(aid.collection.extents.map(({ unit }) => unit)).not.toContain('folder');
+  });
+
   test('what would be sorted elsewhere is proposed, and moved only on demand', () => {
     const settings = someSettings({});
     const before = [letter(2, '1901', { number: 'a' }), letter(3, '1903', { number: 'b' })];

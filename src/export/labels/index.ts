@@ -1,4 +1,4 @@
-import { access, readFile } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { CatalogueError } from '../../catalogue/finding.ts';
 import type { FindingAid } from '../../catalogue/finding-aid.ts';
@@ -29,17 +29,6 @@ export interface LabelsWritten extends Pick<PrintedLabels, 'sheets' | 'findings'
   before: number;
   /** The first label left on the last sheet, from 1; undefined where the sheet is used up or nothing was printed. */
   next?: number;
-}
-
-/** The numbers once settled, without which they may change with the list. */
-const NUMBERS_FILE = 'numbers.csv';
-
-/** Whether the numbers of a catalogue folder are settled. */
-export async function areSettled(folder: string): Promise<boolean> {
-  return access(join(folder, NUMBERS_FILE)).then(
-    () => true,
-    () => false,
-  );
 }
 
 /**

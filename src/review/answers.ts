@@ -1,10 +1,13 @@
 import type { CheckSettings } from '../catalogue/check-settings.ts';
-import type { Finding } from '../catalogue/finding.ts';
+import { type Finding, sayPlace } from '../catalogue/finding.ts';
 import { fold } from '../catalogue/fold.ts';
 import type { Thing } from '../catalogue/thing.ts';
 
-/** Rules on how things stand to each other: without one of them the finding would be another. */
-const IS_OF_SEVERAL = /^(?:runs|doubles)\./;
+/**
+ * Rules whose findings are answered by their row: each is about one thing, or about how several stand to each other, so
+ * that without one of them the finding would be another.
+ */
+const BY_ROW = /^(?:runs|doubles|list|numbers|housing|groups)\./;
 
 type Answer = CheckSettings['answers'][number];
 
@@ -33,12 +36,12 @@ export function answerFindings(
     const its = answers.filter((answer) => answer.rule === rule);
     const before = standing.filter((finding) => finding.rule === rule);
     const after = unanswered(before, its, { things, codes }, (about) =>
-      IS_OF_SEVERAL.test(rule)
+      BY_ROW.test(rule)
         ? before.filter(({ place }) => ![...about].some(({ row }) => row === place.row))
         : without(about).filter((finding) => finding.rule === rule),
     );
-    const left = new Set(after.map(({ found }) => found));
-    const gone = before.filter(({ found }) => !left.has(found));
+    const left = new Set(after.map(sayWhere));
+    const gone = before.filter((finding) => !left.has(sayWhere(finding)));
     const because = its.map((answer) => answer.because.trim()).join(' ');
     answered.push(...gone.map((finding) => ({ finding, because })));
     standing = [...standing.filter((finding) => finding.rule !== rule), ...after];
@@ -46,6 +49,8 @@ export function answerFindings(
   }
   return { findings: standing, answered };
 }
+
+const sayWhere = ({ place, found }: Finding) => `${sayPlace(place)}: ${found}`;
 
 function unanswered(
   findings: readonly Finding[],

@@ -82,6 +82,23 @@ describe('answers in collection.yaml', () => {
     ).toEqual([]);
   });
 
+  test('what was found in reading one row is answered there alone, though another says the same', () => {
+    const rows = [2, 3].map((row) => someThing({ row, number: String(row), title: `Rope ${row}`, box: '1' }));
+    const read = rows.map(({ row }) => ({
+      rule: 'list.size-unknown',
+      weight: 'should' as const,
+      place: { file: 'list.csv', row, column: 'size' },
+      found: '“double crown” is not a size that is known.',
+    }));
+    const answers = [{ rule: 'list.size-unknown', of: '2', because: 'Measured: 38 × 50 cm.' }];
+    const catalogue = someCatalogue({ check: { answers } }, rows, read);
+    const { findings, answered } = review(catalogue, arrangement(catalogue, DAY), undefined, DAY);
+    expect(findings.filter(({ rule }) => rule === 'list.size-unknown').map(({ place }) => place.row)).toEqual(
+      [3],
+    );
+    expect(answered.map(({ finding }) => finding.place.row)).toEqual([2]);
+  });
+
   test('an answer to nothing is said', () => {
     expect(reviewed([{ rule: 'danger.glass', because: 'None.' }]).findings).toContainEqual(
       expect.objectContaining({ rule: 'check.unused-answer' }),

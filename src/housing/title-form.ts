@@ -22,7 +22,7 @@ const FRAMED = new RegExp(
     '\\band framed$',
     // On canvas, a painting has a stretcher, and lies as what is framed does.
     `^(?:${ADJECTIVE}[ -])*oil (?:painting|portrait)\\b|\\boil on (?:canvas|board|panel)\\b`,
-    `(?:\\b(?:in|with)|[,;(]) ?(?:${ADJECTIVE}[ -]){0,3}frame(?! ?(?:of|house|building|removed|missing|lost|gone|is|was))\\b`,
+    `(?:\\b(?:in|with) (?:${ADJECTIVE}[ -]){0,3}|[,;(] ?(?:${ADJECTIVE}[ -]){1,3})frame(?! ?(?:of|house|building|removed|missing|lost|gone|is|was))\\b`,
   ].join('|'),
   'i',
 );
@@ -65,15 +65,15 @@ export const CASE = { form: 'glass' as const, ...(usual !== undefined && { usual
 
 // A copy of a diary, and a picture of a teapot, are paper.
 const PAPER =
-  /\b(?:photo ?cop(?:y|ies)|cop(?:y|ies)|transcripts?|transcriptions?|typescript|pages?|leaf|leaves|extracts?|photo\w*|picture|drawing|sketch|postcard|print|receipts?|bills?|list|inventory|instructions?|patterns?|design|advertisement|entry|entries)\b/i;
+  /\b(?:photo ?cop(?:y|ies)|cop(?:y|ies)|transcripts?|transcriptions?|typescript|pages?|leaf|leaves|extracts?|photo\w*|picture|drawing|sketch|postcard|print|receipts?|bills?|list|inventory|instructions?|patterns?|design|advertisement|entry|entries|neg)\b/i;
 const BUNDLE =
   /^(?:an? |the |one )?(?:bundle|packet|pack|set|pile|batch|lot|box|envelope|folder|stack|tin|roll|bag|jar|pair) of /;
 const HEAD_ENDS =
-  / (?:of|with|without|from|in|for|and|at|on|by|about|to|that|which|who|given|made|used|worn|bought|found|belonging|holding|wearing|carrying|showing|playing|sitting|standing) | ?[,;:/(.–—&]| - /;
+  / (?:of|with|without|from|in|for|and|at|on|by|about|to|that|which|who|given|made|used|worn|bought|found|belonging|holding|wearing|carrying|showing|playing|sitting|standing) | ?[,;:/(–—&]| ?(?<!\b(?:dr|mr|mrs|ms|st|rev|jr|sr))\.| - /;
 
 // Hester Bell is no bell: such a word with a capital behind another is a name.
 const SURNAMES = new Set(
-  'bell key cane button bowl hammer seal coat boot box chest ring fork lamp marble bead trunk cap'.split(' '),
+  'bell key cane button bowl hammer coat boot box chest ring fork lamp marble bead trunk cap'.split(' '),
 );
 const NAME = /\b\p{Lu}[\p{L}.]+ (?=\p{Lu})/u;
 
@@ -82,12 +82,12 @@ const NAME = /\b\p{Lu}[\p{L}.]+ (?=\p{Lu})/u;
  * Undefined for any other; meant for rows whose kind is blank or not known.
  */
 export function thingInTitle(title: string): Told | undefined {
-  if (PAPER.test(title.replace(/\bphoto(?:graph)? albums?\b/i, ''))) return undefined;
   const head = fold(title).replace(BUNDLE, '').split(HEAD_ENDS, 1)[0] ?? '';
   const words = head.trim().split(/ +/).slice(-3);
   for (const from of words.keys()) {
     const found = lookUpObject(THINGS_BY_TITLE, words.slice(from).join(' '));
     if (found === undefined) continue;
+    if (PAPER.test(title.replace(/\bphoto(?:graph)? albums?\b/i, ''))) return undefined;
     if (SURNAMES.has(found.word) && NAME.test(title.slice(0, head.length))) return undefined;
     return { form: found.usual.form, usual: found.usual, word: found.word };
   }

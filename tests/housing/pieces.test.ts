@@ -146,6 +146,7 @@ describe('a title that names a thing', () => {
     ['Gas mask in its box', 'object', 'objects'],
     ['Rag doll', 'object', 'objects'],
     ['Box of buttons', 'object', 'objects'],
+    ["Dr. Averill's pill bottle", 'object', 'objects'],
     ['Pocket watch given to Samuel', 'object', 'objects'],
     ['Floppy disks with the accounts', 'digital', 'objects'],
     ['USB stick', 'digital', 'objects'],

@@ -27,13 +27,12 @@ function listOf(finding: string): Thing[] {
 }
 
 describeWithSamples('titles of real finding aids, all without a kind', (samples) => {
-  const files = ['ead3', 'ead2002'].flatMap((folder) =>
-    readdirSync(join(samples, folder), { recursive: true, encoding: 'utf8' })
-      .filter((name) => name.endsWith('.xml'))
-      .map((name) => join(samples, folder, name)),
-  );
-
   test('hardly any run is cried, and no slip', () => {
+    const files = ['ead3', 'ead2002'].flatMap((folder) =>
+      readdirSync(join(samples, folder), { recursive: true, encoding: 'utf8' })
+        .filter((name) => name.endsWith('.xml'))
+        .map((name) => join(samples, folder, name)),
+    );
     let rows = 0;
     const found = files.flatMap((file) => {
       const things = listOf(readFileSync(file, 'utf8'));

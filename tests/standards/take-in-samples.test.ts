@@ -66,7 +66,8 @@ describeWithSamples('every sample', (samples, schemas) => {
     ead3: in3.validatorBy(in3.publishedXsd(schemas)),
     ead2002: in2002.validatorBy(in2002.publishedXsd(schemas)),
   };
-  const files = VERSIONS.flatMap((version) =>
+  // The body of a suite that is left out is run all the same.
+  const files = (samples === '' ? [] : VERSIONS).flatMap((version) =>
     readdirSync(join(samples, version))
       .filter((name) => name.endsWith('.xml'))
       .map((name): [string, Version] => [name, version]),

@@ -134,10 +134,10 @@ repository:
 ##     What they did for a living.
 #     occupations: [ferrywoman, apple grower]
 ##     Other people of this list, and what each was to this one. Only what stands here is taken as known: that Nils
-##     had a granddaughter must stand with Nils, if it is to be said there too.
+##     had a daughter must stand with Nils, if it is to be said there too.
 #     relations:
 #       - to: Nils Quill
-#         as: grandfather
+#         as: father
 #     history: Kept the ferry from 1931 until the bridge was opened.
 ##     Where the heading is registered, if it is: the code of the register, and the number or address there.
 #     source: local

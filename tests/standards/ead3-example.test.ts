@@ -68,7 +68,8 @@ let files: string[] = [];
 beforeAll(() => {
   folder = mkdtempSync(join(tmpdir(), 'kinfonds-ead3-'));
   const documents: [string, string][] = fc
-    .sample(arbitraryFindingAid({ largest: 6 }), 100)
+    // The same each time: jing has once, in some thousands, given up on a file that libxml2 and xmllint find valid.
+    .sample(arbitraryFindingAid({ largest: 6 }), { numRuns: 100, seed: 1889 })
     .map((aid, index) => [`generated-${index + 1}.xml`, [...writeXml(ead3(aid))].join('')]);
   documents.push(
     ['example.xml', example],

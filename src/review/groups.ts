@@ -4,6 +4,7 @@ import { fold } from '../catalogue/fold.ts';
 import { nearest } from '../catalogue/nearest.ts';
 import type { Settings } from '../catalogue/settings.ts';
 import type { Rules } from './index.ts';
+import { maskNumbers } from './private-numbers.ts';
 
 /** The column that a group key is read from, where it bears another name. */
 const COLUMN: Partial<Record<string, string>> = { person: 'people', decade: 'date', year: 'date' };
@@ -16,7 +17,7 @@ export const reviewGroups: Rules = (catalogue) => [
       rule: 'groups.left-over',
       weight: 'should',
       place: { file: 'list.csv', row: thing.row, column },
-      found: `“${thing.title}” fits no group, since its ${column} is not noted.`,
+      found: `“${maskNumbers(thing.title)}” fits no group, since its ${column} is not noted.`,
       advice: 'Note it there; until then the thing stands in a group of its own at the end.',
       source: 'common practice',
     };

@@ -3,6 +3,7 @@ import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { Finding } from '../catalogue/finding.ts';
 import { changedPlaces } from './numbers-changed-places.ts';
 import { lostRows, unknownNumbers } from './numbers-lost.ts';
+import { maskNumbers } from './private-numbers.ts';
 
 /** Settled numbers that no longer agree with the list, and things that would now be sorted elsewhere. */
 export function reviewNumbers(catalogue: Catalogue, arranged: Arrangement): Finding[] {
@@ -50,7 +51,7 @@ function perhapsSettled({ settings }: Catalogue, { lookAlikes }: Arrangement): F
         rule,
         weight: 'should',
         place: { file: 'list.csv', ...(first && { row: first.thing.row }), column: 'number' },
-        found: `${lookAlikes.length} things have no settled number and look like as many whose numbers are missing from the list${first && `, such as “${first.thing.title}” like number ${first.row.number} (${codeOf(first.row.place)})`}.`,
+        found: `${lookAlikes.length} things have no settled number and look like as many whose numbers are missing from the list${first && `, such as “${maskNumbers(first.thing.title)}” like number ${first.row.number} (${codeOf(first.row.place)})`}.`,
         advice:
           'Put the column of numbers back as it was; numbers.csv has the number of each title, and the list from before the last settling may be kept beside it as list.before-numbers.csv.',
       },
@@ -60,7 +61,7 @@ function perhapsSettled({ settings }: Catalogue, { lookAlikes }: Arrangement): F
     rule,
     weight: 'should',
     place: { file: 'list.csv', row: thing.row, column: 'number' },
-    found: `“${thing.title}” has no settled number, and looks like number ${row.number} (${codeOf(row.place)}), which is missing from the list.`,
+    found: `“${maskNumbers(thing.title)}” has no settled number, and looks like number ${row.number} (${codeOf(row.place)}), which is missing from the list.`,
     advice: `If it is the same, write ${row.number} into its number column. If it is another thing, write “removed” under “gone” in the row of number ${row.number} in numbers.csv; then it gets a number of its own.`,
   }));
 }
@@ -110,7 +111,7 @@ function elsewhere({ settings }: Catalogue, { moves }: Arrangement): Finding[] {
     rule: 'numbers.would-move',
     weight: 'consider',
     place: { file: 'list.csv', row: thing.row },
-    found: `“${thing.title}” is settled as ${codeOf(from.place)}, under ${say(from)}, and would now be sorted under ${say(to)}.`,
+    found: `“${maskNumbers(thing.title)}” is settled as ${codeOf(from.place)}, under ${say(from)}, and would now be sorted under ${say(to)}.`,
     advice:
       'It may stay. To give it a new place and explain the old number: kinfonds arrange --settle --move',
     source: 'common practice',

@@ -4,6 +4,7 @@ import { languageUse } from '../catalogue/languages.ts';
 import { nearest } from '../catalogue/nearest.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import type { Rules } from './index.ts';
+import { maskNumbers } from './private-numbers.ts';
 
 /** Words of the list and of the settings that the program does not know, or has to guess at; each is said once. */
 export const reviewWords: Rules = ({ settings, things }, aid) => [
@@ -100,7 +101,7 @@ function openYetEnding(things: readonly Thing[]): Finding[] {
       rule: 'words.open-yet-ending',
       weight: 'should',
       place: { file: 'list.csv', row, column: 'until' },
-      found: `Anybody may see “${title}” (“${access}”), and yet a restriction is to end (“${until?.written}”).`,
+      found: `Anybody may see “${maskNumbers(title)}” (“${access}”), and yet a restriction is to end (“${until?.written}”).`,
       advice: 'Say in the access column who may see it until then.',
       source: 'DACS 4.1',
     }));

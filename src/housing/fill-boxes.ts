@@ -1,3 +1,4 @@
+import { micrometres } from './measures.ts';
 import type { Box, Filled, Shelf, Unit } from './model.ts';
 
 // Common practice, all of them, with no single source; in millimetres.
@@ -114,9 +115,6 @@ export function asFilled<U extends Unit>(box: Box, units: readonly U[]): Filled<
   }
   return slack > SLUMPS ? { ...filled, advice: 'spacer' } : filled;
 }
-
-/** In whole thousandths of a millimetre, so that a sum is the same in whatever order it is made. */
-const micrometres = (millimetres: number) => Math.round(millimetres * 1000);
 
 const contentOf = (units: readonly Unit[]) =>
   units.reduce((sum, { thickness }) => sum + micrometres(thickness), 0);

@@ -1,4 +1,4 @@
-import { slips } from './slips.ts';
+import { slips } from '../catalogue/slips.ts';
 import { WORDS_ALIKE } from './words-alike.ts';
 
 const LETTERS = /^\p{L}+$/u;

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { slips } from '../../src/review/slips.ts';
+import { slips } from '../../src/catalogue/slips.ts';
 import { titlesNearlyAlike } from '../../src/review/titles-nearly-alike.ts';
 import { typingSlips } from '../../src/review/typing-slip.ts';
 

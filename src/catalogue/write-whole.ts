@@ -121,7 +121,7 @@ export function writeAll(file: number, bytes: Uint8Array): void {
 }
 
 /** Small pieces are gathered before they are encoded and written. */
-function* batches(content: Content): Generator<Uint8Array> {
+export function* batches(content: Content): Generator<Uint8Array> {
   if (content instanceof Uint8Array) return yield content;
   let pieces: string[] = [];
   let length = 0;

@@ -1,5 +1,6 @@
 import type { Component } from '../catalogue/component.ts';
 import type { FindingAid } from '../catalogue/finding-aid.ts';
+import { sayExtent } from '../housing/extent.ts';
 import { csvRecord } from './csv-cell.ts';
 
 const HEADINGS = [
@@ -40,11 +41,7 @@ function* rows(unit: Component, namesOf: NamesOf): Generator<string> {
     unit.title,
     list(unit.dates.map(({ expression }) => expression)),
     list(unit.dates.map(({ edtf }) => edtf)),
-    list(
-      unit.extents.map(
-        ({ approximate, quantity, unit: of }) => `${approximate ? 'about ' : ''}${quantity} ${of}`,
-      ),
-    ),
+    list(unit.extents.map((extent) => sayExtent([extent]))),
     list(namesOf(unit.creators)),
     unit.scopeAndContent,
     list(unit.containers.map(({ type, number }) => `${type} ${number}`)),

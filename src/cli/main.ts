@@ -1,27 +1,40 @@
 #!/usr/bin/env node
 import { readFileSync } from 'node:fs';
 import { Command, CommanderError } from 'commander';
-import { arrangeCommand } from './arrange.ts';
-import { beginCommand } from './begin.ts';
-import { checkCommand } from './check.ts';
-import { compareCommand } from './compare.ts';
-import { completionCommand } from './completion.ts';
-import { exportCommand } from './export.ts';
-import { findCommand } from './find.ts';
-import { handOverCommand } from './hand-over.ts';
-import { labelsCommand } from './labels.ts';
-import { schemasCommand } from './schemas.ts';
-import { isAlone, STATUS_HELP, statusAction } from './status.ts';
-import { suppliesCommand } from './supplies.ts';
-import { takeInCommand } from './take-in.ts';
-import { validateCommand } from './validate.ts';
-import { verifyCommand } from './verify.ts';
+
+/** Adds a command to the program. */
+type Adding = (program: Command) => void;
+
+/** The commands, in the order in which the help tells of them. */
+const COMMANDS: Readonly<Record<string, () => Promise<Adding>>> = {
+  begin: async () => (await import('./begin.ts')).beginCommand,
+  arrange: async () => (await import('./arrange.ts')).arrangeCommand,
+  check: async () => (await import('./check.ts')).checkCommand,
+  supplies: async () => (await import('./supplies.ts')).suppliesCommand,
+  labels: async () => (await import('./labels.ts')).labelsCommand,
+  find: async () => (await import('./find.ts')).findCommand,
+  export: async () => (await import('./export.ts')).exportCommand,
+  validate: async () => (await import('./validate.ts')).validateCommand,
+  'take-in': async () => (await import('./take-in.ts')).takeInCommand,
+  compare: async () => (await import('./compare.ts')).compareCommand,
+  'hand-over': async () => (await import('./hand-over.ts')).handOverCommand,
+  verify: async () => (await import('./verify.ts')).verifyCommand,
+  schemas: async () => (await import('./schemas.ts')).schemasCommand,
+  completion: async () => (await import('./completion.ts')).completionCommand,
+};
+
+/** Those that a call can have to do with: the one that it names, so that an answer comes at once, or else all. */
+const called = ([name = '']: readonly string[]): (() => Promise<Adding>)[] =>
+  Object.hasOwn(COMMANDS, name) && name !== 'completion'
+    ? [COMMANDS[name] as () => Promise<Adding>]
+    : Object.values(COMMANDS);
 
 // The command files load what they need only when they run, so that help comes at once.
 const { version } = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as {
   version: string;
 };
 
+const words = process.argv.slice(2);
 const program = new Command('kinfonds')
   .description(
     'From the list of a family’s papers to an order, folders, and a finding aid that an archive can load.',
@@ -29,28 +42,14 @@ const program = new Command('kinfonds')
   .version(version, '--version', 'print the version')
   .helpOption('--help', 'print help')
   .helpCommand('help [command]', 'print help on a command')
-  .addHelpText('after', STATUS_HELP)
+  .addHelpText(
+    'after',
+    '\nWithout a command, in a catalogue folder: where things stand, and what to do next (--json for other programs).',
+  )
   .exitOverride()
   .configureHelp({ sortSubcommands: false, showGlobalOptions: false });
 
-for (const add of [
-  beginCommand,
-  arrangeCommand,
-  checkCommand,
-  suppliesCommand,
-  labelsCommand,
-  findCommand,
-  exportCommand,
-  validateCommand,
-  takeInCommand,
-  compareCommand,
-  handOverCommand,
-  verifyCommand,
-  schemasCommand,
-  completionCommand,
-]) {
-  add(program);
-}
+for (const add of await Promise.all(called(words).map((load) => load()))) add(program);
 
 // A reader that has seen enough (`kinfonds arrange | head`) ends the work in peace.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
@@ -60,7 +59,8 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 });
 
 try {
-  if (isAlone(process.argv.slice(2))) await statusAction(program);
+  // Without a command: with nothing, or with --json alone.
+  if (words.every((word) => word === '--json')) await (await import('./status.ts')).statusAction(program);
   else await program.parseAsync();
 } catch (error) {
   if (error instanceof CommanderError) process.exitCode = error.exitCode === 0 ? 0 : 2;

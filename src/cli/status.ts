@@ -4,13 +4,6 @@ import type { Command } from 'commander';
 import type { Finding } from '../catalogue/finding.ts';
 import { printJson, printLines } from './options.ts';
 
-/** What the help of the whole program says of calling it without a command. */
-export const STATUS_HELP =
-  '\nWithout a command, in a catalogue folder: where things stand, and what to do next (--json for other programs).';
-
-/** Whether the program was called without a command: with nothing, or with --json alone. */
-export const isAlone = (words: readonly string[]): boolean => words.every((word) => word === '--json');
-
 /**
  * What `kinfonds` without a command does: in a catalogue folder it says where things stand and what to do next,
  * elsewhere it prints the help.

@@ -81,7 +81,6 @@ const strengthIn = (field: number, nearness: number): number =>
 
 /** Words that stand one behind the other within one field. */
 function addPhrase(index: Index, words: readonly string[], match: Match): void {
-  const perThing = (LAST_POSITION + 1) * FIELDS.length;
   const terms = words.flatMap((word, offset) => {
     const term = index.terms.find(word);
     return term === undefined ? [] : [{ term, offset }];
@@ -89,28 +88,37 @@ function addPhrase(index: Index, words: readonly string[], match: Match): void {
   if (terms.length < words.length) return;
   for (const { term } of terms) match.words.set(term.word, NEARNESS.same);
   // Where the phrase may begin, in order; from the rarest word on they become ever fewer.
-  let starts: Float64Array | undefined;
+  let starts: Int32Array | undefined;
   for (const { term, offset } of terms.sort((a, b) => a.term.positionsLength - b.term.positionsLength)) {
-    const here = placesOf(index.postings(term), perThing, offset);
+    const here = placesOf(index.postings(term), offset);
     starts = starts === undefined ? here : inBoth(starts, here);
   }
-  for (const start of starts ?? []) {
-    const field = Math.floor((start % perThing) / (LAST_POSITION + 1));
-    set(match, Math.floor(start / perThing), strengthIn(field, NEARNESS.same));
+  if (starts === undefined) return;
+  for (let from = 0; from < starts.length; from += 2) {
+    const field = Math.floor((starts[from + 1] ?? 0) / (LAST_POSITION + 1));
+    set(match, starts[from] ?? 0, strengthIn(field, NEARNESS.same));
   }
 }
 
-/** Of two rising lists of numbers. */
-function inBoth(one: Float64Array, other: Float64Array): Float64Array {
+/** What two lists of places have in common, in the room of the first. */
+function inBoth(one: Int32Array, other: Int32Array): Int32Array {
   let both = 0;
   let at = 0;
-  for (let from = 0; from < one.length && at < other.length; from++) {
-    const number = one[from] ?? 0;
-    while (at < other.length && (other[at] ?? 0) < number) at += 1;
-    if (at < other.length && other[at] === number) one[both++] = number;
+  for (let from = 0; from < one.length && at < other.length; from += 2) {
+    const thing = one[from] ?? 0;
+    const place = one[from + 1] ?? 0;
+    while (at < other.length && isBefore(other, at, thing, place)) at += 2;
+    if (other[at] !== thing || other[at + 1] !== place) continue;
+    one[both++] = thing;
+    one[both++] = place;
   }
   return one.subarray(0, both);
 }
+
+const isBefore = (places: Int32Array, at: number, thing: number, place: number): boolean => {
+  const here = places[at] ?? 0;
+  return here < thing || (here === thing && (places[at + 1] ?? 0) < place);
+};
 
 /** Dates that reach into the years; the less the more they reach beyond them. */
 function addYears(bounds: Int16Array, [from, to]: readonly [number, number], match: Match): void {

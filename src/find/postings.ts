@@ -1,4 +1,4 @@
-import { type ByteReader, type ByteWriter, readNumber, writeNumber } from './bytes.ts';
+import { type ByteReader, type ByteWriter, IndexBroken, readNumber, writeNumber } from './bytes.ts';
 
 /** In words: of a longer text only so much can be found as a phrase. */
 export const LAST_POSITION = 4095;
@@ -55,43 +55,33 @@ export function writeNumbers(to: ByteWriter, numbers: readonly number[]): void {
 export function eachThing(things: Uint8Array, meet: (thing: number, mask: number) => void): void {
   const reader: ByteReader = { bytes: things, at: 0 };
   let thing = -1;
-  let at = 0;
-  while (at < things.length) {
-    let step = things[at] ?? 0;
-    let mask = things[at + 1] ?? 0x80;
-    at += 2;
-    if ((step | mask) >= 0x80) {
-      reader.at = at - 2;
-      step = readNumber(reader);
-      mask = readNumber(reader);
-      at = reader.at;
-    }
-    thing += step + 1;
-    meet(thing, mask);
+  while (reader.at < things.length) {
+    thing += readNumber(reader) + 1;
+    meet(thing, readNumber(reader));
   }
 }
 
 /**
- * Raises the strength of every thing of some postings to that of its best field. Written out for speed: it goes over a
- * hundred thousand things in a program that has only just started.
+ * Raises the strength of every thing of some postings to that of its best field. It goes over a hundred thousand things
+ * in a program that has only just started, where each call costs: so the reading of numbers is written out.
  * @param byField the strength in each field, falling
  * @returns how many of the things had none before
  * @throws IndexBroken
  */
 export function raiseStrength(things: Uint8Array, byField: Uint16Array, strength: Uint16Array): number {
-  const reader: ByteReader = { bytes: things, at: 0 };
   let thing = -1;
   let at = 0;
   let added = 0;
   while (at < things.length) {
-    let step = things[at] ?? 0;
-    let mask = things[at + 1] ?? 0x80;
-    at += 2;
-    if ((step | mask) >= 0x80) {
-      reader.at = at - 2;
-      step = readNumber(reader);
-      mask = readNumber(reader);
-      at = reader.at;
+    let step = things[at++] ?? 0;
+    for (let shift = 7, byte = step; byte >= 0x80; shift += 7) {
+      byte = things[at++] ?? 0;
+      step = (step & ((1 << shift) - 1)) | ((byte & 0x7f) << shift);
+    }
+    let mask = things[at++] ?? 0;
+    for (let shift = 7, byte = mask; byte >= 0x80; shift += 7) {
+      byte = things[at++] ?? 0;
+      mask = (mask & ((1 << shift) - 1)) | ((byte & 0x7f) << shift);
     }
     thing += step + 1;
     const found = byField[31 - Math.clz32(mask & -mask)] ?? 0;
@@ -101,37 +91,54 @@ export function raiseStrength(things: Uint8Array, byField: Uint16Array, strength
       strength[thing] = found;
     }
   }
+  if (at > things.length) throw new IndexBroken();
   return added;
 }
 
 /**
- * Every place in order: the number of the thing times `perThing`, plus its field times 4096, plus the position there,
- * less `offset`. Written out for speed as well.
+ * Every place in order, as two whole numbers: the thing, and its field times 4096, plus the position there, less
+ * `offset`. Written out for speed as well; and numbers beyond 31 bits would be slower.
  * @throws IndexBroken
  */
-export function placesOf({ things, positions }: Postings, perThing: number, offset: number): Float64Array {
+export function placesOf({ things, positions }: Postings, offset: number): Int32Array {
   // A place takes a byte at least.
-  const places = new Float64Array(positions.length);
-  const reader: ByteReader = { bytes: positions, at: 0 };
+  const places = new Int32Array(2 * positions.length);
   let count = 0;
+  let thing = -1;
+  let next = 0;
   let at = 0;
-  eachThing(things, (thing, mask) => {
-    for (let bits = mask; bits !== 0; bits &= bits - 1) {
+  while (next < things.length) {
+    let step = things[next++] ?? 0;
+    for (let shift = 7, byte = step; byte >= 0x80; shift += 7) {
+      byte = things[next++] ?? 0;
+      step = (step & ((1 << shift) - 1)) | ((byte & 0x7f) << shift);
+    }
+    let mask = things[next++] ?? 0;
+    for (let shift = 7, byte = mask; byte >= 0x80; shift += 7) {
+      byte = things[next++] ?? 0;
+      mask = (mask & ((1 << shift) - 1)) | ((byte & 0x7f) << shift);
+    }
+    thing += step + 1;
+    for (; mask !== 0; mask &= mask - 1) {
+      const start = (31 - Math.clz32(mask & -mask)) * (LAST_POSITION + 1) - offset;
       let position = 0;
-      const start = thing * perThing + (31 - Math.clz32(bits & -bits)) * (LAST_POSITION + 1) - offset;
       for (let last = false; !last; ) {
-        let step = positions[at++] ?? 0x80;
-        if (step >= 0x80) {
-          reader.at = at - 1;
-          step = readNumber(reader);
-          at = reader.at;
+        // Behind the end, as if it were the last, so that the loop ends.
+        let far = positions[at++] ?? 1;
+        for (let shift = 7, byte = far; byte >= 0x80; shift += 7) {
+          byte = positions[at++] ?? 0;
+          far = (far & ((1 << shift) - 1)) | ((byte & 0x7f) << shift);
         }
-        position += step >>> 1;
-        last = (step & 1) === 1;
+        position += far >>> 1;
+        last = (far & 1) === 1;
         // All that comes later stands at the last position too, so it tells of no neighbour.
-        if (position < LAST_POSITION) places[count++] = start + position;
+        if (position < LAST_POSITION) {
+          places[count++] = thing;
+          places[count++] = start + position;
+        }
       }
     }
-  });
+  }
+  if (next > things.length || at > positions.length) throw new IndexBroken();
   return places.subarray(0, count);
 }

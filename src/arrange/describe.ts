@@ -11,10 +11,10 @@ import {
   type ShelfBox,
   type ShelfUnit,
 } from '../housing/placed.ts';
+import { countByKind, extentsOf } from '../kinds/extents.ts';
 import { accessFromSettings } from './access.ts';
 import type { Agents } from './agents.ts';
 import { folderTitle } from './devised-titles.ts';
-import { countByKind, extentsOf } from './extents.ts';
 import { thingDescriber } from './item.ts';
 import { sayApart, sayBelonging } from './lying-apart.ts';
 import { type NumberHistory, notesOnGaps, numberHistory } from './number-history.ts';

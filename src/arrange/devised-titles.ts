@@ -1,6 +1,6 @@
 import type { FolderKey, GroupKey } from '../catalogue/settings.ts';
+import { type Count, isUnnamed, unitFor } from '../kinds/extents.ts';
 import { capitalised } from './capitalised.ts';
-import { type Count, isUnnamed, unitFor } from './extents.ts';
 import type { Folder, Group } from './sort.ts';
 
 /** What the group is called that holds the things which say nothing on the key they were sorted by. */

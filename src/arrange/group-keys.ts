@@ -4,10 +4,10 @@ import { once } from '../catalogue/once.ts';
 import type { GroupKey } from '../catalogue/settings.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import { firstYear } from '../dates/index.ts';
+import { readKind } from '../kinds/kind-words.ts';
+import { BROAD_GROUPS } from '../kinds/kinds.ts';
 import type { Agents } from './agents.ts';
 import { capitalised } from './capitalised.ts';
-import { readKind } from './kind-words.ts';
-import { BROAD_GROUPS } from './kinds.ts';
 import { edtfOf, firstPerson } from './order.ts';
 
 /** Where a thing belongs by one key: what tells the group from others, its title, and its rank among them. */

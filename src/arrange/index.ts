@@ -1,12 +1,12 @@
 import type { FindingAid } from '../catalogue/finding-aid.ts';
 import { arrangement, type ToArrange } from './arrangement.ts';
 
+export { readKind } from '../kinds/kind-words.ts';
+export { KINDS } from '../kinds/kinds.ts';
 export { isOpen } from './access.ts';
 export { type Arrangement, arrangement } from './arrangement.ts';
 export { compareSortings, type SortingSummary } from './compare.ts';
 export { groupTitles } from './group-titles.ts';
-export { readKind } from './kind-words.ts';
-export { KINDS } from './kinds.ts';
 export { leftOverThings } from './left-over.ts';
 export type { LookAlike } from './look-alikes.ts';
 export type { Move } from './moves.ts';

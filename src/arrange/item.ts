@@ -10,10 +10,10 @@ import { languageUse } from '../catalogue/languages.ts';
 import { once } from '../catalogue/once.ts';
 import type { SortSettings } from '../catalogue/settings.ts';
 import type { Thing } from '../catalogue/thing.ts';
+import { type Count, countOf, extentsOf } from '../kinds/extents.ts';
+import { readKind } from '../kinds/kind-words.ts';
 import { isOpen } from './access.ts';
 import type { Agents } from './agents.ts';
-import { type Count, countOf, extentsOf } from './extents.ts';
-import { readKind } from './kind-words.ts';
 import type { UnitCode } from './reference-codes.ts';
 import { datesOf } from './statements-of-date.ts';
 

@@ -1,4 +1,5 @@
 import type { Component, Container } from '../catalogue/component.ts';
+import { sayContainer } from '../catalogue/say-container.ts';
 import { sayExtent } from '../housing/extent.ts';
 
 /**
@@ -41,7 +42,3 @@ function sayShelf(containers: readonly Container[]): { where: string; end: strin
   });
   return { where: boxes.join('; '), end: '; ' };
 }
-
-/** A container in words: box 3, folders 4-6. */
-export const sayContainer = ({ type, number }: Container): string =>
-  `${type}${/^\d+-\d+$/.test(number) ? 's' : ''} ${number}`;

@@ -1,7 +1,7 @@
 import type { LanguageUse } from '../catalogue/component.ts';
 import type { SortSettings } from '../catalogue/settings.ts';
 import type { Thing } from '../catalogue/thing.ts';
-import { countByKind, unitFor } from './extents.ts';
+import { countByKind, unitFor } from '../kinds/extents.ts';
 
 // DACS chapter 1 requires these at the top of every description. Where collection.yaml is silent, the finding aid
 // says only what is certain; `check` asks for better words.

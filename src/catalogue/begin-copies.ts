@@ -1,9 +1,9 @@
 import { stat } from 'node:fs/promises';
 import { relative, resolve, sep } from 'node:path';
 import { type CopyFacts, filesBelow, gatherCopies } from '../copies/index.ts';
-import { csvCell } from '../export/csv-cell.ts';
 import { listsIn, makeCatalogue } from './begin.ts';
 import type { Start } from './begin-template.ts';
+import { csvCell } from './csv-cell.ts';
 import { CatalogueError, type Finding } from './finding.ts';
 import { COLUMNS, type Column } from './thing.ts';
 

@@ -1,6 +1,6 @@
-import { KINDS } from '../arrange/kinds.ts';
 import { EXAMPLE } from '../intake/example-row.ts';
 import { GUIDE } from '../intake/sheets/choose.ts';
+import { KINDS } from '../kinds/kinds.ts';
 import { element, type XmlElement } from '../xml/element.ts';
 import { writeXml } from '../xml/write.ts';
 import { CONDITIONS, GUIDE_TO_COLUMNS, GUIDE_TO_LIST } from './begin-guide.ts';

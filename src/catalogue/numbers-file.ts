@@ -1,4 +1,4 @@
-import { csvRecord } from '../export/csv-cell.ts';
+import { csvRecord } from './csv-cell.ts';
 import type { Settled } from './settled.ts';
 
 /** The numbers that are settled, and perhaps in pencil on the folders; kept by the program. */

@@ -1,4 +1,3 @@
-import { sayContainer } from '../arrange/outline.ts';
 import type {
   AccessConditions,
   AccessPoint,
@@ -8,6 +7,7 @@ import type {
   LanguageUse,
   Repository,
 } from '../catalogue/component.ts';
+import { sayContainer } from '../catalogue/say-container.ts';
 import { sayExtent } from '../housing/extent.ts';
 import { keyOfValue } from './same.ts';
 

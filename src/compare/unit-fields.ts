@@ -1,6 +1,6 @@
-import { sayContainer } from '../arrange/outline.ts';
 import type { AgentLink } from '../catalogue/agent.ts';
 import { type Component, type Container, component as componentSchema } from '../catalogue/component.ts';
+import { sayContainer } from '../catalogue/say-container.ts';
 import type { AgentNames } from './agents.ts';
 import { fieldChanges } from './field-changes.ts';
 import { UNIT_FIELDS } from './field-names.ts';

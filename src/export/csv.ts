@@ -1,7 +1,7 @@
 import type { Component } from '../catalogue/component.ts';
+import { csvRecord } from '../catalogue/csv-cell.ts';
 import type { FindingAid } from '../catalogue/finding-aid.ts';
 import { sayExtent } from '../housing/extent.ts';
-import { csvRecord } from './csv-cell.ts';
 
 const HEADINGS = [
   'reference code',

@@ -1,7 +1,7 @@
-import { type Count, extentsOf } from '../arrange/extents.ts';
-import { readKind } from '../arrange/kind-words.ts';
 import type { Component, Extent } from '../catalogue/component.ts';
 import { fold } from '../catalogue/fold.ts';
+import { type Count, extentsOf } from '../kinds/extents.ts';
+import { readKind } from '../kinds/kind-words.ts';
 
 /** The things below a unit; none, where everything went. */
 export const leaves = (unit: Component): Component[] =>

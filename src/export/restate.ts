@@ -1,8 +1,8 @@
 import { folderTitle } from '../arrange/devised-titles.ts';
-import { extentsOf } from '../arrange/extents.ts';
 import type { Component, DateStatement } from '../catalogue/component.ts';
 import { bulkDates, displayDate, inclusiveDatesWithGaps } from '../dates/index.ts';
 import { sayExtent } from '../housing/extent.ts';
+import { extentsOf } from '../kinds/extents.ts';
 import { countsOf, extentsLeft, leaves } from './recount.ts';
 
 /**

@@ -1,4 +1,4 @@
-import { csvRecord } from '../export/csv-cell.ts';
+import { csvRecord } from '../catalogue/csv-cell.ts';
 import type { InventoryRow } from './inventory.ts';
 import { type Block, heading, lines, type Paper, text } from './papers/paper.ts';
 

@@ -1,5 +1,5 @@
+import { csvRecord } from '../catalogue/csv-cell.ts';
 import { COLUMNS, type Column, type Thing } from '../catalogue/thing.ts';
-import { csvRecord } from '../export/csv-cell.ts';
 import { columnOf } from '../intake/columns.ts';
 
 type GivenColumn = Exclude<Column, 'stays' | 'family note'>;

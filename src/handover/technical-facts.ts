@@ -1,5 +1,5 @@
+import { csvRecord } from '../catalogue/csv-cell.ts';
 import { mediaTypeOf } from '../copies/media-types.ts';
-import { csvRecord } from '../export/csv-cell.ts';
 import type { CopyToGive } from './copies-to-give.ts';
 
 const HEADINGS = [

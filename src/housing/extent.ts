@@ -1,6 +1,6 @@
-import { type Count, extentsOf } from '../arrange/extents.ts';
 import type { Extent } from '../catalogue/component.ts';
 import type { HousingSettings } from '../catalogue/housing-settings.ts';
+import { type Count, extentsOf } from '../kinds/extents.ts';
 import type { Box } from './model.ts';
 
 const FOOT = 304.8;

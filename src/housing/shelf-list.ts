@@ -1,5 +1,5 @@
-import { sayContainer } from '../arrange/outline.ts';
 import type { Component } from '../catalogue/component.ts';
+import { sayContainer } from '../catalogue/say-container.ts';
 import type { ShelfBox } from './placed.ts';
 import { filledBoxes } from './shelve.ts';
 

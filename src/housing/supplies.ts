@@ -1,4 +1,4 @@
-import { csvRecord } from '../export/csv-cell.ts';
+import { csvRecord } from '../catalogue/csv-cell.ts';
 import { FINGER } from './fill-boxes.ts';
 import type { Box, Filled, Holder } from './model.ts';
 

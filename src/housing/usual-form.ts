@@ -1,7 +1,7 @@
-import { readKind } from '../arrange/kind-words.ts';
 import { fold } from '../catalogue/fold.ts';
 import { once } from '../catalogue/once.ts';
 import type { Thing } from '../catalogue/thing.ts';
+import { readKind } from '../kinds/kind-words.ts';
 import { BY_FORM, FORMS_BY_KIND, type Usual } from './forms.ts';
 import { lookUpObject, OBJECTS_BY_WORD } from './object-words.ts';
 import { readSizeOf, type SizeReading } from './read-size.ts';

@@ -1,9 +1,9 @@
+import { asWritten } from '../catalogue/csv-cell.ts';
 import type { Finding } from '../catalogue/finding.ts';
 import { fold } from '../catalogue/fold.ts';
 import { NUMBER_COLUMNS, type NumberColumn, placeText, splitTitles } from '../catalogue/numbers-file.ts';
 import { once } from '../catalogue/once.ts';
 import type { Settled } from '../catalogue/settled.ts';
-import { asWritten } from '../export/csv-cell.ts';
 import { readTable } from './csv.ts';
 import type { Row } from './csv-rows.ts';
 import { contradictions, type SettledRow } from './numbers-agree.ts';

@@ -1,6 +1,6 @@
 import { KINDS, readKind } from '../arrange/index.ts';
-import type { Kind } from '../arrange/kinds.ts';
 import { once } from '../catalogue/once.ts';
+import type { Kind } from '../kinds/kinds.ts';
 import { wordFinder } from './word-finder.ts';
 
 /**

@@ -1,9 +1,9 @@
 import { readKind } from '../arrange/index.ts';
-import type { Kind } from '../arrange/kinds.ts';
 import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { FindingAid } from '../catalogue/finding-aid.ts';
 import { once } from '../catalogue/once.ts';
 import type { Thing } from '../catalogue/thing.ts';
+import type { Kind } from '../kinds/kinds.ts';
 import { LIFETIME, type Life, type Lives, lastYearIn, lastYearOfWhole } from './living.ts';
 import { kindSaid } from './material.ts';
 import { MATTERS, type MatterName } from './private-matters.ts';

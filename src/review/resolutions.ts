@@ -1,4 +1,4 @@
-import type { BroadGroup } from '../arrange/kinds.ts';
+import type { BroadGroup } from '../kinds/kinds.ts';
 
 /** How finely things should be scanned: in pixels an inch of their size, or in pixels along the longer side. */
 export interface Resolution {

@@ -1,8 +1,8 @@
 import { readKind } from '../arrange/index.ts';
-import type { Kind } from '../arrange/kinds.ts';
 import type { Agent } from '../catalogue/agent.ts';
 import { fold } from '../catalogue/fold.ts';
 import type { Thing } from '../catalogue/thing.ts';
+import type { Kind } from '../kinds/kinds.ts';
 import { plainWords } from './plain-words.ts';
 import { maskNumbers } from './private-numbers.ts';
 import { ANY_OTHER_KIND, RUN_KINDS, RUN_WORDS, type RunKind } from './run-kinds.ts';

@@ -1,13 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { gatherAgents } from '../../src/arrange/agents.ts';
 import { arrange, compareSortings, leftOverThings, outline } from '../../src/arrange/index.ts';
-import { readKind } from '../../src/arrange/kind-words.ts';
-import { BROAD_GROUPS, KINDS } from '../../src/arrange/kinds.ts';
 import { sortingTable } from '../../src/arrange/sorting-table.ts';
 import type { Component } from '../../src/catalogue/component.ts';
 import { findingAid } from '../../src/catalogue/finding-aid.ts';
 import { languageUse } from '../../src/catalogue/languages.ts';
 import type { Thing } from '../../src/catalogue/thing.ts';
+import { readKind } from '../../src/kinds/kind-words.ts';
+import { BROAD_GROUPS, KINDS } from '../../src/kinds/kinds.ts';
 import { dated, someSettings, someThing } from '../support/catalogue.ts';
 
 const things = [

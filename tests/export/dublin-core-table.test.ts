@@ -1,8 +1,8 @@
 import { parse } from 'csv-parse/sync';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { asWritten, csvCell } from '../../src/catalogue/csv-cell.ts';
 import { DC_ELEMENTS } from '../../src/export/crosswalk/row.ts';
-import { asWritten, csvCell } from '../../src/export/csv-cell.ts';
 import { dublinCore } from '../../src/export/dublin-core/index.ts';
 import { arbitraryFindingAid } from '../support/arbitrary-finding-aid.ts';
 import { aidWith, recordsOf, tableOf, termsOf, textsOf } from '../support/dublin-core-records.ts';

@@ -2,10 +2,10 @@ import { mkdirSync, mkdtempSync, readdirSync, readFileSync, statSync, writeFileS
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { settle } from '../../src/arrange/index.ts';
+import { csvRecord } from '../../src/catalogue/csv-cell.ts';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
 import { numbersToCsv } from '../../src/catalogue/numbers-file.ts';
 import { writeSettled } from '../../src/catalogue/settle.ts';
-import { csvRecord } from '../../src/export/csv-cell.ts';
 import { withNumbers } from '../../src/intake/number-cells.ts';
 
 /** The day on which the tests make packages. */

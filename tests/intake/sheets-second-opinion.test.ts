@@ -2,12 +2,12 @@ import fc from 'fast-check';
 import { writeOds } from 'hucre/ods';
 import { readXlsx as readXlsxElsewhere, writeXlsx } from 'hucre/xlsx';
 import { describe, expect, it } from 'vitest';
-import { KINDS } from '../../src/arrange/kinds.ts';
 import { beginWorkbook } from '../../src/catalogue/begin-workbook.ts';
 import { COLUMNS } from '../../src/catalogue/thing.ts';
 import { readList } from '../../src/intake/list.ts';
 import { fromSerial } from '../../src/intake/sheets/serial.ts';
 import { readWorkbook } from '../../src/intake/sheets/workbook.ts';
+import { KINDS } from '../../src/kinds/kinds.ts';
 
 // hucre reads and writes both formats on its own; what it writes must be read here as it was meant.
 const word = fc

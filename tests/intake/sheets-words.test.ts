@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { KINDS } from '../../src/arrange/kinds.ts';
-import { KINDS_ABROAD } from '../../src/arrange/kinds-abroad.ts';
 import { fold } from '../../src/catalogue/fold.ts';
 import { COLUMNS, type Column } from '../../src/catalogue/thing.ts';
 import { columnOf, comparable } from '../../src/intake/columns.ts';
 import { EVERYDAY_HEADINGS } from '../../src/intake/headings.ts';
 import { HEADINGS_ABROAD, languagesOfHeadings } from '../../src/intake/headings-abroad.ts';
+import { KINDS } from '../../src/kinds/kinds.ts';
+import { KINDS_ABROAD } from '../../src/kinds/kinds-abroad.ts';
 
 const abroad = Object.entries(HEADINGS_ABROAD).flatMap(([language, columns]) =>
   COLUMNS.flatMap((column) => (columns[column] ?? []).map((word) => ({ language, column, word }))),

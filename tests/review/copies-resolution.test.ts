@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { KINDS } from '../../src/arrange/kinds.ts';
 import type { Thing } from '../../src/catalogue/thing.ts';
 import type { CopyFacts } from '../../src/copies/facts.ts';
+import { KINDS } from '../../src/kinds/kinds.ts';
 import { reviewCopies } from '../../src/review/copies.ts';
 import { RESOLUTIONS } from '../../src/review/resolutions.ts';
 import { someThing } from '../support/catalogue.ts';

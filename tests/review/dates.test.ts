@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { KINDS } from '../../src/arrange/kinds.ts';
+import { KINDS } from '../../src/kinds/kinds.ts';
 import { EARLIEST_YEARS } from '../../src/review/earliest-years.ts';
 import { dated, reviewOf, someThing } from '../support/catalogue.ts';
 

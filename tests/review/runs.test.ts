@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { arrange } from '../../src/arrange/index.ts';
-import { KINDS } from '../../src/arrange/kinds.ts';
 import type { Thing } from '../../src/catalogue/thing.ts';
+import { KINDS } from '../../src/kinds/kinds.ts';
 import { RUN_KINDS } from '../../src/review/run-kinds.ts';
 import { reviewRuns } from '../../src/review/runs.ts';
 import { dated, someCatalogue, someThing } from '../support/catalogue.ts';

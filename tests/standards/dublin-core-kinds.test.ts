@@ -1,10 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { KINDS } from '../../src/arrange/kinds.ts';
 import type { Component } from '../../src/catalogue/component.ts';
 import { DCMI_TYPES, KIND_TYPES } from '../../src/export/dublin-core/dcmi-types.ts';
 import { dcmiType, typeOfTerm } from '../../src/export/dublin-core/type-of-unit.ts';
+import { KINDS } from '../../src/kinds/kinds.ts';
 import { describeWithSchemas } from '../support/outside.ts';
 
 describe('the DCMI types of kinds', () => {

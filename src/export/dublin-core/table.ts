@@ -1,7 +1,7 @@
 import type { Level } from '../../catalogue/component.ts';
+import { csvRecord } from '../../catalogue/csv-cell.ts';
 import type { FindingAid } from '../../catalogue/finding-aid.ts';
 import { DC_ELEMENTS, type DcElement } from '../crosswalk/row.ts';
-import { csvRecord } from '../csv-cell.ts';
 import { simpleStatements } from './oai-dc.ts';
 import type { Statement } from './statements.ts';
 import { describedUnits } from './units.ts';

@@ -1,6 +1,6 @@
-import { readKind } from '../../arrange/kind-words.ts';
 import type { Component } from '../../catalogue/component.ts';
 import { once } from '../../catalogue/once.ts';
+import { readKind } from '../../kinds/kind-words.ts';
 import { type DcmiType, KIND_TYPES } from './dcmi-types.ts';
 import type { Value } from './value.ts';
 

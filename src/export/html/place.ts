@@ -1,5 +1,5 @@
-import { sayContainer } from '../../arrange/outline.ts';
 import type { Container } from '../../catalogue/component.ts';
+import { sayContainer } from '../../catalogue/say-container.ts';
 
 /** A container that stands by itself, and those that stand in it. */
 export interface Shelved {

@@ -1,8 +1,8 @@
-import { readKind } from '../../arrange/kind-words.ts';
 import type { Agent } from '../../catalogue/agent.ts';
 import type { AccessPoint, Component, Container, Extent } from '../../catalogue/component.ts';
 import type { FindingAid } from '../../catalogue/finding-aid.ts';
 import { once } from '../../catalogue/once.ts';
+import { readKind } from '../../kinds/kind-words.ts';
 import { shelfKey, shelved } from './place.ts';
 import { everyUnit, type Unit } from './unit.ts';
 

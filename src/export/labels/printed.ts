@@ -1,6 +1,6 @@
+import { asWritten, csvRecord } from '../../catalogue/csv-cell.ts';
 import { CatalogueError } from '../../catalogue/finding.ts';
 import { readTable } from '../../intake/csv.ts';
-import { asWritten, csvRecord } from '../csv-cell.ts';
 import { notReadable } from './findings.ts';
 import type { Label } from './labels-of.ts';
 

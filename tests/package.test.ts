@@ -105,13 +105,20 @@ describe.skipIf(!hasNpm)('the package for npm', () => {
     for (const schema of readdirSync('xsd')) expect(files).toContain(`xsd/${schema}`);
     for (const page of readdirSync('docs', { recursive: true, encoding: 'utf8' }))
       if (page.includes('.')) expect(files).toContain(`docs/${page.replaceAll('\\', '/')}`);
-    const sources = readdirSync('src', { recursive: true, encoding: 'utf8' }).filter((name) =>
-      name.endsWith('.ts'),
+    // The library is as tsc makes it, a file for each source; the command line is made of few files.
+    const sources = readdirSync('src', { recursive: true, encoding: 'utf8' })
+      .map((name) => name.replaceAll('\\', '/'))
+      .filter((name) => name.endsWith('.ts') && !name.startsWith('cli/'));
+    const library = files.filter((path) => path.startsWith('dist/') && !path.startsWith('dist/cli/'));
+    expect(library.sort()).toEqual(
+      sources
+        .map((name) => `dist/${name.replace(/\.ts$/, '')}`)
+        .flatMap((path) => [`${path}.d.ts`, `${path}.js`])
+        .sort(),
     );
-    const built = sources.map((name) => `dist/${name.replaceAll('\\', '/').replace(/\.ts$/, '')}`);
-    expect(files.filter((path) => path.startsWith('dist/')).sort()).toEqual(
-      built.flatMap((path) => [`${path}.d.ts`, `${path}.js`]).sort(),
-    );
+    const program = files.filter((path) => path.startsWith('dist/cli/'));
+    expect(program).toContain('dist/cli/thread.js');
+    expect(program.filter((path) => !path.endsWith('.js'))).toEqual(['dist/cli/commander-LICENSE']);
     for (const path of [manifest.bin.kinfonds, manifest.types, manifest.exports['.'].default])
       expect(files).toContain(path.replace(/^\.\//, ''));
   });

@@ -54,12 +54,13 @@ export function exportCommand(program: Command): void {
         pictures,
         step: bar,
       }).finally(() => bar());
-      const { printValidation } = await import('./validation.ts');
+      const { printNotes, printValidation } = await import('./validation.ts');
       const { printExported } = await import('./exported.ts');
       if ('invalid' in result) {
         process.exitCode = 1;
         if (json) return printJson(result);
         for (const validation of result.invalid) printValidation(validation, process.stderr);
+        printNotes(result.invalid, process.stderr);
         process.stderr.write('Nothing was written; an earlier export is as it was.\n');
         return;
       }

@@ -1,4 +1,5 @@
 import type { Command } from 'commander';
+import type { Validation } from '../xml/validate.ts';
 import { JSON_OPTION, printJson, SCHEMAS_OPTION, schemasFolder } from './options.ts';
 import { progress } from './progress.ts';
 
@@ -15,11 +16,12 @@ export function validateCommand(program: Command): void {
     .action(async (files: string[], { schemas, json }: { schemas?: string; json?: true }) => {
       const { readFile } = await import('node:fs/promises');
       const { validatorWith } = await import('../xml/validate.ts');
-      const { printValidation } = await import('./validation.ts');
+      const { printNotes, printValidation } = await import('./validation.ts');
       const { unreadable } = await import('./unreadable.ts');
       const validate = validatorWith({ folder: schemas });
       const bar = progress(files.length);
       const results = [];
+      const validations: Validation[] = [];
       for (const file of files) {
         bar(file);
         const bytes = await readFile(file).catch(unreadable);
@@ -31,10 +33,12 @@ export function validateCommand(program: Command): void {
         }
         const validation = await validate(bytes, file);
         results.push(validation);
+        validations.push(validation);
         if (!validation.valid) process.exitCode = 1;
         if (!json) printValidation(validation, process.stdout);
       }
       bar();
       if (json) printJson(results);
+      else printNotes(validations, process.stdout);
     });
 }

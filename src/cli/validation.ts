@@ -1,21 +1,46 @@
+import type { FoundSchema } from '../xml/schemas.ts';
 import type { Validation, ValidationMessage } from '../xml/validate.ts';
 import { coloured } from './colour.ts';
 
+/** Which schema spoke: the publisher's, or the profile of this project, whose name says that it is ours. */
+export const saySchema = ({ kind, name, version }: Pick<FoundSchema, 'kind' | 'name' | 'version'>): string =>
+  kind === 'published' ? `the published schema (${name} ${version})` : `the ${name} ${version}`;
+
+/** The verdict in a line: whether it is valid, as what, and which schema spoke. */
+export function sayVerdict({ format, schema, valid }: Validation, stream: NodeJS.WriteStream): string {
+  const verdict = coloured(valid ? 'valid' : 'not valid', valid ? 'green' : 'red', stream);
+  const by = schema === undefined ? '' : `, by ${saySchema(schema)}`;
+  return `${verdict}${format === undefined ? '' : ` ${format}`}${by}`;
+}
+
 /** Says what came of holding a file against its schema: which schema spoke, and each fault with its line. */
 export function printValidation(validation: Validation, stream: NodeJS.WriteStream): void {
-  const { file, format, schema, valid, notice, messages, more, remarks } = validation;
-  const verdict = coloured(valid ? 'valid' : 'not valid', valid ? 'green' : 'red', stream);
-  const by =
-    schema === undefined
-      ? ''
-      : `, by the ${schema.kind === 'published' ? 'published schema' : 'profile of this project'} (${schema.name} ${schema.version})`;
-  stream.write(`${file}: ${verdict}${format === undefined ? '' : ` ${format}`}${by}\n`);
-  if (notice !== undefined) stream.write(`  ${notice}\n`);
+  stream.write(`${validation.file}: ${sayVerdict(validation, stream)}\n`);
+  printDetails(validation, stream);
+}
+
+/** Whether there is more to say than the verdict. */
+export const hasDetails = ({ notice, messages, remarks }: Validation): boolean =>
+  notice !== undefined || messages.length > 0 || remarks.length > 0;
+
+/** Says each fault, and what is doubtful. */
+export function printDetails(
+  { notice, messages, more, remarks }: Validation,
+  stream: NodeJS.WriteStream,
+): void {
+  if (notice !== undefined)
+    stream.write(`  ${notice}
+`);
   printMessages(messages, stream);
   if (more > 0) stream.write(`  and ${more} more.\n`);
   if (remarks.length > 0) stream.write('  Valid, yet doubtful:\n');
   printMessages(remarks, stream);
-  if (schema?.note !== undefined) stream.write(`  ${schema.note}\n`);
+}
+
+/** Says what a reader has to know of the schemas, once for all files. */
+export function printNotes(validations: readonly Validation[], stream: NodeJS.WriteStream): void {
+  const notes = new Set(validations.flatMap(({ schema }) => schema?.note ?? []));
+  for (const note of notes) stream.write(`${note}\n`);
 }
 
 function printMessages(messages: readonly ValidationMessage[], stream: NodeJS.WriteStream): void {

@@ -90,20 +90,19 @@ const WHAT_TO_DO = [
 ];
 
 async function printInside(inside: readonly Validation[]): Promise<void> {
-  const { printValidation } = await import('./validation.ts');
+  const { printNotes, printValidation, saySchema } = await import('./validation.ts');
   const faulty = inside.filter(({ valid }) => !valid);
   for (const one of faulty) printValidation({ ...one, file: printable(one.file) }, process.stdout);
+  printNotes(faulty, process.stdout);
   const right = inside.length - faulty.length;
-  const schemas = [...new Set(inside.flatMap(({ schema }) => (schema === undefined ? [] : [sayOf(schema)])))];
+  const schemas = [
+    ...new Set(inside.flatMap(({ schema }) => (schema === undefined ? [] : [saySchema(schema)]))),
+  ];
   printLines([
     inside.length === 0
       ? 'There is no finding aid in XML in it.'
       : `Finding aids and records in XML: ${right} valid, ${faulty.length} not valid${schemas.length > 0 ? `, by ${schemas.join('; ')}` : ''}.`,
   ]);
-}
-
-function sayOf({ name, version, kind }: NonNullable<Validation['schema']>): string {
-  return `${kind === 'published' ? 'the published schema' : 'the profile of this project'} (${name} ${version})`;
 }
 
 const count = (number: number, word: string) =>

@@ -48,9 +48,10 @@ export async function findSchema(schema: PublishedSchema, places: SchemaPlaces =
   const looked = schemaFolders(places)
     .map(({ path }) => path)
     .join(', ');
+  // The same words for every format, so that they can be said once.
   const note = [
-    `The published schema of ${schema.format} ${schema.version} is not on this machine (looked for in ${looked}), so this project's own profile`,
-    'was used. It is stricter: it may refuse what the standard allows. "kinfonds schemas --get" fetches the published one.',
+    `Where no published schema is on this machine (looked for in ${looked}), this project's own profile is used. It is`,
+    'stricter: it may refuse what the standard allows. "kinfonds schemas --get" fetches the published ones.',
   ].join(' ');
   return { ...profile, note: [note, ...notes].join(' ') };
 }

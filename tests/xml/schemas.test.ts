@@ -131,7 +131,7 @@ describe('finding', () => {
   test('where there is none, the profile serves, and says so', async () => {
     const found = await findSchema(BOAT, only());
     expect(found).toMatchObject({ kind: 'profile', name: 'our boats', version: '1' });
-    expect(found.note).toContain('The published schema of Boat 2.0 is not on this machine (looked for in ');
+    expect(found.note).toContain('Where no published schema is on this machine (looked for in ');
     expect(found.note).toContain(folder);
     expect(found.note).toContain('kinfonds schemas --get');
   });

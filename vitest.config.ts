@@ -6,5 +6,6 @@ export default defineConfig({
     globalSetup: 'tests/support/build.ts',
     testTimeout: 60_000,
     hookTimeout: 120_000,
+    coverage: { include: ['src/**/*.ts'], reporter: ['text-summary', 'html'] },
   },
 });

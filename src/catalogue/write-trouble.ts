@@ -28,7 +28,16 @@ function troubleOf(code: string, folder: string): Trouble | undefined {
       return {
         rule: 'write.not-permitted',
         found: FORBIDDEN,
-        advice: 'Choose another folder, or ask whoever looks after this one.',
+        // On Windows a file that another program holds open answers so too.
+        advice:
+          'Close it if another program has it open; else choose another folder, or ask whoever looks after this one.',
+      };
+    case 'EBUSY':
+    case 'ETXTBSY':
+      return {
+        rule: 'write.in-use',
+        found: 'Another program has the file open, so it could not be replaced.',
+        advice: `Close it there and try again. ${UNCHANGED}`,
       };
     case 'EROFS':
       return {

@@ -2,7 +2,6 @@ import { execFileSync } from 'node:child_process';
 
 /** Builds `dist` anew before the tests, since those of the command line run it as a user would. */
 export default function build(): void {
-  execFileSync(process.execPath, ['node_modules/typescript/bin/tsc', '-p', 'tsconfig.build.json'], {
-    stdio: 'inherit',
-  });
+  for (const script of [['node_modules/typescript/bin/tsc', '-p', 'tsconfig.build.json'], ['bundle.mjs']])
+    execFileSync(process.execPath, script, { stdio: 'inherit' });
 }

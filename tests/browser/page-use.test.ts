@@ -1,7 +1,9 @@
 import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { beforeAll, expect, test } from 'vitest';
 import type { FindingAid } from '../../src/catalogue/finding-aid.ts';
 import { describeInBrowser } from '../support/browser.ts';
+import { freshFolder, kinfonds } from '../support/kinfonds.ts';
 import { everyComponent, pageOf, quillFerry, thumbnailsFor } from '../support/quill-page.ts';
 
 // What readers do with the page. The answers that are expected were read in the list of the example, examples/quill-ferry.
@@ -38,6 +40,30 @@ describeInBrowser('the page in a browser, from a file', (open) => {
     await tab.getByRole('button', { name: 'Clear' }).click();
     await expect.poll(() => tab.locator('#part\\:list').isVisible()).toBe(true);
     expect(await said.textContent()).toBe('');
+  });
+
+  test('the search is the first of the ways at the left, and takes the keyboard', async () => {
+    const { page: tab } = await open(page);
+    await tab.locator('nav a').first().press('Enter');
+    await tab.keyboard.type('apple butt');
+    await expect
+      .poll(() => tab.locator(titles).first().textContent())
+      .toBe('Recipe for apple butter, forty quarts');
+    await expect.poll(() => tab.locator('#find\\:words').isVisible()).toBe(true);
+  });
+
+  test('the page of the built program does the same: its script goes through the bundler', async () => {
+    const out = freshFolder();
+    const written = kinfonds(['export', 'examples/quill-ferry', '--to', 'html', '--out', out]);
+    expect(written.code).toBe(0);
+    const { page: tab, messages } = await open(readFileSync(join(out, 'finding-aid.html'), 'utf8'));
+    await tab.locator('#find\\:words').fill('ponton brigde');
+    await expect.poll(() => tab.locator(titles).first().textContent()).toContain('pontoon bridge');
+    await tab.getByRole('button', { name: 'Clear' }).click();
+    await tab.getByText('The same as a table').click();
+    await tab.locator('.years td[data-y] button').first().click();
+    await expect.poll(() => tab.locator('#find\\:said').textContent()).toMatch(/\d entr/);
+    expect(messages).toEqual([]);
   });
 
   test('by years, box, kind and copy, each narrowing further', async () => {

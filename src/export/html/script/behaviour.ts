@@ -120,6 +120,7 @@ export function behaviour(parts: Parts): void {
 
   document.documentElement.classList.add('live');
   form.hidden = false;
+  document.querySelector('nav > ul > [hidden]')?.removeAttribute('hidden');
   form.setAttribute('aria-busy', 'true');
   follow();
   setTimeout(index);

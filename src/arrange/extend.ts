@@ -6,7 +6,7 @@ import { fold } from '../catalogue/fold.ts';
 /**
  * A finding aid that was taken in, with what a list adds to it. A group of the list whose title or reference code is
  * that of a unit of the finding aid (which the column `series` names) goes into that unit, and so on down; what has
- * no counterpart comes last. What the finding aid says already stays as it is.
+ * no counterpart comes last, and so does every folder. What the finding aid says already stays as it is.
  * @param additions as arranged from the list: the units below its collection are what is added
  */
 export function extendWith(aid: FindingAid, additions: FindingAid): FindingAid {
@@ -18,8 +18,14 @@ export function extendWith(aid: FindingAid, additions: FindingAid): FindingAid {
   const add = (unit: Component): Component => fresh(clashes ? withoutCodes(unit) : unit, taken, agents.idOf);
   return {
     ...aid,
+    ...(additions.recipient !== undefined && { recipient: additions.recipient }),
     people: agents.list,
-    collection: into(aid.collection, additions.collection.children, add, allUnits(aid.collection)),
+    collection: into(
+      aid.collection,
+      additions.collection.children,
+      add,
+      levelByLevel(aid.collection.children),
+    ),
   };
 }
 
@@ -51,8 +57,12 @@ function into(
   return last.length === 0 ? placed : { ...placed, children: [...placed.children, ...last] };
 }
 
-/** Items hold nothing: a thing of the list that is called like one of them is another thing. */
-const mayHold = (one: Component, unit: Component) => one.level !== 'item' && unit.children.length > 0;
+/**
+ * Items hold nothing: a thing of the list that is called like one of them is another thing. And a folder is a place of
+ * its own: the letters of 1950 do not lie among those of 1934 because both folders are called "Letters" (DACS 2.3.18).
+ */
+const mayHold = (one: Component, unit: Component) =>
+  one.level !== 'item' && unit.level !== 'file' && unit.children.length > 0;
 
 /** Titles are compared without regard to case, accents and a full stop at the end; codes as they are. */
 function isSame(one: Component, unit: Component): boolean {
@@ -67,8 +77,9 @@ const plain = (text: string) =>
     .replace(/[\s.:;,]+$/, '')
     .replace(/\s+/g, ' ');
 
-const allUnits = (unit: Component): Component[] =>
-  unit.children.flatMap((child) => [child, ...allUnits(child)]);
+/** The nearest to the top first: a series of a name is meant before a folder in another series that is called so. */
+const levelByLevel = (units: readonly Component[]): Component[] =>
+  units.length === 0 ? [] : [...units, ...levelByLevel(units.flatMap(({ children }) => children))];
 
 const codesOf = ({ referenceCode, children }: Component): string[] => [
   ...(referenceCode === undefined ? [] : [referenceCode]),

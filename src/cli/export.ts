@@ -24,11 +24,16 @@ export function exportCommand(program: Command): void {
       `${FORMAT_NAMES.join(', ')}: several of them parted by commas, or all (default: what the recipient in collection.yaml wants, else ead3)`,
       formats,
     )
-    .option('--out <DIR>', 'folder to write into (default: "finding-aid" in the catalogue folder)')
+    .option('--out <DIR>', 'folder to write into (default: finding-aid in the catalogue folder)')
     .option('--without-restricted', 'leave out what is restricted, and what only that tells of')
     .option(...SCHEMAS_OPTION, schemasFolder)
     .option(...JSON_OPTION)
-    .addHelpText('after', '\nExample: kinfonds export quill-papers --to ead3,csv --out finding-aid')
+    .addHelpText(
+      'after',
+      '\nWhat is restricted is described all the same, and marked as such; read it before you show it to anybody.' +
+        '\nOnly the page (html) and Dublin Core name no digital copies of it.' +
+        '\nExample: kinfonds export quill-papers --to ead3,csv --out finding-aid',
+    )
     .action(async (folder: string, options: Options) => {
       const { to, out = join(folder, 'finding-aid'), withoutRestricted: open, schemas, json } = options;
       const { loadCatalogue } = await import('../catalogue/load.ts');
@@ -55,7 +60,7 @@ export function exportCommand(program: Command): void {
         step: bar,
       }).finally(() => bar());
       const { printNotes, printValidation } = await import('./validation.ts');
-      const { printExported } = await import('./exported.ts');
+      const { notHeldIn, printExported, printNotHeld } = await import('./exported.ts');
       if ('invalid' in result) {
         process.exitCode = 1;
         if (json) return printJson(result);
@@ -64,18 +69,28 @@ export function exportCommand(program: Command): void {
         process.stderr.write('Nothing was written; an earlier export is as it was.\n');
         return;
       }
-      if (json) return printJson(result);
+      const notHeld = catalogue.base === undefined ? undefined : await notHeldIn(aid, wanted);
+      if (json) return printJson({ ...result, ...(notHeld !== undefined && { notHeld }) });
       printExported(result.written, out);
+      // Of the formats only this may have nothing to write; who asks for all of them does not miss it.
+      const isAll = wanted.length === FORMAT_NAMES.length;
+      if (!isAll && wanted.includes('eac-cpf') && !result.written.some(({ format }) => format === 'eac-cpf'))
+        process.stderr.write(NOBODY_KNOWN);
+      printNotHeld(notHeld ?? []);
       const { review } = await import('../review/index.ts');
       const { countFindings } = await import('./findings.ts');
+      const { sayCommand } = await import('../catalogue/say-command.ts');
       const { findings } = review(catalogue, arranged);
       if (findings.length > 0) {
         process.stderr.write(
-          `There is more to say of it (${countFindings(findings)}): kinfonds check ${folder}\n`,
+          `There is more to say of it (${countFindings(findings)}): ${sayCommand('check', folder)}\n`,
         );
       }
     });
 }
+
+const NOBODY_KNOWN =
+  'eac-cpf: there is nothing to write, for of nobody more than the name is known. Say more under "people" in collection.yaml.\n';
 
 /** The address of a file of the catalogue as seen from another folder. */
 const addressFrom = (from: string, catalogue: string) => (file: string) =>

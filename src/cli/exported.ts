@@ -1,5 +1,9 @@
 import { dirname, sep } from 'node:path';
+import type { FindingAid } from '../catalogue/finding-aid.ts';
+import type { FormatName } from '../catalogue/format-names.ts';
+import type { NotHeld } from '../export/ead/not-held.ts';
 import type { Exported } from '../export/index.ts';
+import { printable } from './printable.ts';
 import { hasDetails, printDetails, printNotes, sayVerdict } from './validation.ts';
 
 /**
@@ -31,4 +35,23 @@ export function printExported(written: readonly Exported[], out: string): void {
     printDetails(validation, process.stderr);
   }
   printNotes(validations, process.stderr);
+}
+
+/** What a version of EAD does not hold of a finding aid that was taken in; `says` is the same as a sentence. */
+type NotHeldIn = { format: 'ead3' | 'ead2002'; says: string } & NotHeld;
+
+/** What is lost of a finding aid that was taken in, in each version of EAD that it is written in, if anything is. */
+export async function notHeldIn(aid: FindingAid, formats: readonly FormatName[]): Promise<NotHeldIn[]> {
+  const { notHeldNow } = await import('../export/ead/not-held-now.ts');
+  const { sayNotHeld } = await import('../export/ead/say-report.ts');
+  return formats.flatMap((format): NotHeldIn[] => {
+    if (format !== 'ead3' && format !== 'ead2002') return [];
+    const missing = notHeldNow(aid, format);
+    const says = sayNotHeld(missing, format);
+    return says === undefined ? [] : [{ format, says, ...missing }];
+  });
+}
+
+export function printNotHeld(notHeld: readonly NotHeldIn[]): void {
+  for (const { says } of notHeld) process.stderr.write(`${printable(says)}\n`);
 }

@@ -1,8 +1,10 @@
 import { type Command, InvalidArgumentError } from 'commander';
+import { sayCommand } from '../catalogue/say-command.ts';
+import { sayCount } from '../catalogue/say-count.ts';
 import type { HandedOver, Why } from '../handover/index.ts';
 import { DIR, JSON_OPTION, printJson, printLines, SCHEMAS_OPTION, schemasFolder } from './options.ts';
 import { printable } from './printable.ts';
-import { progress } from './progress.ts';
+import { withBar } from './progress.ts';
 
 interface Options {
   out: string;
@@ -25,7 +27,7 @@ export function handOverCommand(program: Command): void {
       'make it although something must be mended; the reason goes into it',
       reason,
     )
-    .option('--without-restricted', 'leave out everything that is not open, too')
+    .option('--without-restricted', 'leave out what is restricted, and what only that tells of, too')
     .option(...SCHEMAS_OPTION, schemasFolder)
     .option(...JSON_OPTION)
     .addHelpText(
@@ -42,18 +44,15 @@ async function run(folder: string, options: Options): Promise<void> {
   const { localDay } = await import('../catalogue/local-day.ts');
   const { handOver } = await import('../handover/index.ts');
   const catalogue = await loadCatalogue(folder);
-  const bar = progress(100);
-  let shown = -1;
-  const result = await handOver(catalogue, out, localDay(), {
-    ...(zip !== undefined && { zip }),
-    ...(despite !== undefined && { despite }),
-    ...(withoutRestricted !== undefined && { withoutRestricted }),
-    schemas: { folder: schemas },
-    step: (done, total) => {
-      for (const now = Math.floor((100 * done) / Math.max(1, total)); shown < now; shown++)
-        bar(`${shown + 1} %`);
-    },
-  }).finally(() => bar());
+  const result = await withBar((step) =>
+    handOver(catalogue, out, localDay(), {
+      ...(zip !== undefined && { zip }),
+      ...(despite !== undefined && { despite }),
+      ...(withoutRestricted !== undefined && { withoutRestricted }),
+      schemas: { folder: schemas },
+      step,
+    }),
+  );
   if (result.written === undefined) process.exitCode = 1;
   if (json) return printJson(forMachines(result));
   const { countFindings, printFindings } = await import('./findings.ts');
@@ -66,13 +65,14 @@ async function run(folder: string, options: Options): Promise<void> {
     );
     return;
   }
-  const { path, things, copies, files } = result.written;
+  const { path, things, units, copies, files } = result.written;
+  const ofUnits = units === undefined ? '' : `${sayCount(units, 'unit')} of the finding aid, `;
   printLines([
-    `${path}: ${count(things, 'row', 'rows')} of the list, ${count(copies, 'digital copy', 'digital copies')}, in ${count(files, 'file', 'files')}.`,
+    `${path}: ${ofUnits}${sayCount(things, 'row')} of the list, ${sayCount(copies, 'digital copy', 'digital copies')}, in ${sayCount(files, 'file')}.`,
     'Begin with READ-ME-FIRST.txt. Read the papers before they go: no program knows what a text gives away.',
     zip
       ? 'Unpacked, it is verified with: kinfonds verify FOLDER'
-      : `Verify it after every copying: kinfonds verify ${path}`,
+      : `Verify it after every copying: ${sayCommand('verify', path)}`,
   ]);
 }
 
@@ -87,26 +87,46 @@ const WHY: Readonly<Record<Why, string>> = {
 const MOST = 20;
 
 /** Said to the family and to nobody else: what is not in the package. */
-function printHeld({ held }: HandedOver): void {
-  if (held.length === 0) return;
-  const lines = held
-    .slice(0, MOST)
-    .map(({ thing, why }) => `  row ${thing.row}: ${thing.title} (${WHY[why]})`);
-  const more = held.length > MOST ? [`  … and ${held.length - MOST} more; --json shows all.`] : [];
-  const what = held.length === 1 ? 'One row of the list stays' : `${held.length} rows of the list stay`;
-  process.stderr.write(`${[`${what} with the family:`, ...lines, ...more].map(printable).join('\n')}\n`);
+function printHeld({ held, units }: HandedOver): void {
+  if (held.length + units.length === 0) return;
+  printStaying(
+    ['row of the list stays', 'rows of the list stay'],
+    held.map(({ thing, why }) => `  row ${thing.row}: ${thing.title} (${WHY[why]})`),
+  );
+  printStaying(
+    ['unit of the finding aid stays, with all in it,', 'units of the finding aid stay, with all in them,'],
+    units.map(({ unit: { referenceCode: code, title }, why }) => {
+      const name = code === undefined ? title : `${code} ${title}`;
+      return `  ${name} (${WHY[why]})`;
+    }),
+  );
+  const where = units.length === 0 ? 'collection.yaml' : 'collection.yaml and finding-aid.json';
   process.stderr.write(
-    'Texts in collection.yaml go as they are, save that dates and extent of the whole are worked out anew. Look whether they tell of what stays.\n',
+    `Texts in ${where} go as they are, save that dates and extent of the whole are worked out anew. Look whether they tell of what stays.\n`,
   );
 }
 
-const forMachines = ({ written, held, findings }: HandedOver) => ({
+function printStaying([one, many]: readonly [one: string, many: string], lines: readonly string[]): void {
+  if (lines.length === 0) return;
+  const more = lines.length > MOST ? [`  … and ${lines.length - MOST} more; --json shows all.`] : [];
+  const what = lines.length === 1 ? `One ${one}` : `${lines.length} ${many}`;
+  const all = [`${what} with the family:`, ...lines.slice(0, MOST), ...more];
+  process.stderr.write(`${all.map(printable).join('\n')}\n`);
+}
+
+const forMachines = ({ written, held, units, findings }: HandedOver) => ({
   written: written ?? null,
   stays: held.map(({ thing: { row, number, title }, why }) => ({ row, number, title, why })),
+  ...(units.length > 0 && {
+    unitsStay: units.map(({ unit: { id, referenceCode, title }, why }) => ({
+      id,
+      ...(referenceCode !== undefined && { referenceCode }),
+      title,
+      why,
+    })),
+  }),
   findings,
 });
-
-const count = (number: number, one: string, many: string) => `${number} ${number === 1 ? one : many}`;
 
 function reason(text: string): string {
   if (text.trim() === '') throw new InvalidArgumentError('Say why, in a sentence.');

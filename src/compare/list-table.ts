@@ -1,19 +1,14 @@
 import type { Catalogue } from '../catalogue/catalogue.ts';
 import { CatalogueError } from '../catalogue/finding.ts';
-import type { Column } from '../catalogue/thing.ts';
-import { columnOf, comparable, layoutOf, nameByLetters } from '../intake/columns.ts';
-import { readTable } from '../intake/csv.ts';
-
-/** A column of a list. */
-export interface ListColumn {
-  heading: string;
-  /** The same for columns of two lists that hold the same: what they mean, or else their heading. */
-  key: string;
-}
+import type { Thing } from '../catalogue/thing.ts';
+import { type OpenList, openList } from '../intake/open-list.ts';
+import { type ListColumn, unitedColumns } from './list-columns.ts';
+import { sayBeside } from './say-left-out.ts';
+import { type SheetAsTable, sheetAsTable } from './sheet-rows.ts';
 
 /** A row of a list. */
 export interface ListRow {
-  /** As a spreadsheet counts it, from 1. */
+  /** As a spreadsheet counts it, from 1; where the list has several sheets, two rows may have the same. */
   row: number;
   /** A cell for each column; blank ones may be missing at the end. */
   cells: readonly string[];
@@ -27,38 +22,63 @@ export interface ListTable {
   name: string;
   columns: readonly ListColumn[];
   rows: readonly ListRow[];
+  /** What of the file is no row of the list and so is not merged, as sentences. */
+  leftOut: readonly string[];
 }
 
 /**
- * The list of a catalogue with its cells as they were written.
- * @throws CatalogueError where it is no list of comma-separated values
+ * The list of a catalogue with its cells as they were written, in whichever form it is: comma-separated values, XLSX or
+ * ODS. The sheets of a workbook follow one another; comments and times of day, which only a workbook has beside its
+ * cells, stand in columns of their own, under the headings by which they are read.
+ * @throws CatalogueError where it cannot be read
  */
-export function listTable({ list, things }: Pick<Catalogue, 'list' | 'things'>, name: string): ListTable {
-  const { table, findings } = readTable(list, name, (heading) => columnOf(heading) !== undefined);
-  if (table === undefined) throw new CatalogueError(findings);
-  const { headings } = table;
-  const { at } = layoutOf(headings, {});
-  const meanings = new Map([...at].map(([column, index]): [number, Column] => [index, column]));
-  const dates = new Map(
-    things.flatMap(({ row, date }): [number, string][] =>
-      date?.reading.kind === 'date' ? [[row, date.reading.edtf]] : [],
-    ),
+export function listTable(
+  {
+    list,
+    listFile,
+    things,
+    sheets,
+    settings,
+  }: Pick<Catalogue, 'list' | 'listFile' | 'things' | 'sheets'> & {
+    settings: Pick<Catalogue['settings'], 'list'>;
+  },
+  name: string,
+): ListTable {
+  const opened = openList(list, listFile, settings.list);
+  const musts = opened.findings.filter(({ weight }) => weight === 'must');
+  if (opened.tables.length === 0 || musts.length > 0) throw new CatalogueError(musts);
+  const parts = inSheets(opened, things, sheets).map(({ table, here }) => sheetAsTable(table, here));
+  const [first, ...others] = parts;
+  const columns = others.reduce(
+    (all, part) => unitedColumns(all, part.columns, part.sheet),
+    first?.columns ?? [],
   );
-  const rows = [...table.rows].map(({ row, cells }): ListRow => {
-    const date = dates.get(row);
-    return { row, cells, ...(date !== undefined && { date }) };
+  return {
+    name,
+    columns,
+    rows: parts.flatMap((part) => part.rows.map((row) => ({ ...row, cells: inOrder(row, part, columns) }))),
+    leftOut: [...sayBeside(opened), ...parts.flatMap((part) => part.leftOut)],
+  };
+}
+
+/** Each table with its own things. */
+function inSheets({ tables }: OpenList, things: readonly Thing[], sheets: Catalogue['sheets']) {
+  let from = 0;
+  return tables.map((table, at) => {
+    const count = sheets[at]?.things ?? things.length;
+    from += count;
+    return { table, here: things.slice(from - count, from) };
   });
-  const width = rows.reduce((most, { cells }) => Math.max(most, cells.length), headings.length);
-  const times = new Map<string, number>();
-  const columns = Array.from({ length: width }, (_, index): ListColumn => {
-    // Cells may stand below no heading, or beyond the last: they get one, so that nothing is lost.
-    const heading = headings[index] || nameByLetters(index);
-    const key = meanings.get(index) ?? `other ${comparable(heading) || heading}`;
-    const time = (times.get(key) ?? 0) + 1;
-    times.set(key, time);
-    return { heading, key: time === 1 ? key : `${key} ${time}` };
-  });
-  return { name, columns, rows };
+}
+
+/** The cells of a row below the columns of the whole list. */
+function inOrder(
+  { cells }: ListRow,
+  { columns: own }: SheetAsTable,
+  columns: readonly ListColumn[],
+): string[] {
+  const at = new Map(own.map(({ key }, index) => [key, index]));
+  return columns.map(({ key }) => cells[at.get(key) ?? -1] ?? '');
 }
 
 /** What a cell says, without blanks around it. */

@@ -1,5 +1,6 @@
 import { comparable } from '../intake/columns.ts';
-import { cellText, type ListColumn, type ListRow, type ListTable } from './list-table.ts';
+import { type ListColumn, unitedColumns } from './list-columns.ts';
+import { cellText, type ListRow, type ListTable } from './list-table.ts';
 import { matchRows } from './match-rows.ts';
 import { type LoneRow, type PerhapsOne, perhapsOne } from './perhaps-one.ts';
 
@@ -18,6 +19,8 @@ export interface MergedLists {
   perhapsOne: readonly PerhapsOne[];
   /** Digital copies that only the second list names. */
   copiesOfB: readonly string[];
+  /** What stands in the two files and is no row of a list, as sentences: a sum, a line above the headings. */
+  leftOut: readonly string[];
 }
 
 /** A row on which the two lists do not agree. */
@@ -45,7 +48,7 @@ const DIFFERS: ListColumn = { heading: 'Differs', key: `other ${comparable('Diff
  */
 export function mergeLists(a: ListTable, b: ListTable): MergedLists {
   const pairs = matchRows(a, b);
-  const columns = unitedColumns(a, b);
+  const columns = withDiffers(unitedColumns(a.columns, b.columns, b.name));
   const differsAt = columns.findIndex(({ key }) => key === DIFFERS.key);
   const titleAt = columns.findIndex(({ key }) => key === 'title');
   const [atA, atB] = [places(columns, a), places(columns, b)];
@@ -106,6 +109,7 @@ export function mergeLists(a: ListTable, b: ListTable): MergedLists {
       const [mine, theirs] = [copyOf(pairs.inA(other), a), copyOf(other, b)];
       return theirs === '' || theirs === mine ? [] : [theirs];
     }),
+    leftOut: [a, b].flatMap(({ name, leftOut }) => leftOut.map((says) => `${name}, ${says}`)),
   };
 }
 
@@ -115,12 +119,9 @@ const copyOf = (row: ListRow | undefined, { columns }: ListTable): string =>
     columns.findIndex(({ key }) => key === 'copy'),
   );
 
-/** The columns of A, then those only of B; and one for what differs, where neither has it from an earlier merging. */
-function unitedColumns(a: ListTable, b: ListTable): ListColumn[] {
-  const keys = new Set(a.columns.map(({ key }) => key));
-  const columns = [...a.columns, ...b.columns.filter(({ key }) => !keys.has(key))];
-  return columns.some(({ key }) => key === DIFFERS.key) ? columns : [...columns, DIFFERS];
-}
+/** And a column for what differs, where neither has it from an earlier merging. */
+const withDiffers = (columns: readonly ListColumn[]): ListColumn[] =>
+  columns.some(({ key }) => key === DIFFERS.key) ? [...columns] : [...columns, DIFFERS];
 
 /** For each column, where a list has it; -1 where it does not. */
 function places(columns: readonly ListColumn[], list: ListTable): number[] {

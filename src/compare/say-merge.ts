@@ -13,7 +13,8 @@ export function* sayMerge(
   file: string,
   names: readonly [a: string, b: string],
 ): Generator<string> {
-  const { inBoth, onlyInA, onlyInB, conflicts, withoutNumber, copiesOfB, perhapsOne: doubles } = merged;
+  const { inBoth, onlyInA, onlyInB, conflicts, withoutNumber, copiesOfB, leftOut } = merged;
+  const doubles = merged.perhapsOne;
   const [a, b] = names;
   yield `${file}: ${count(merged.rows.length, 'row')}, ${inBoth} in both lists, ${onlyInA} only in ${a}, ${onlyInB} only in ${b}.`;
   if (conflicts.length > 0) {
@@ -44,6 +45,11 @@ export function* sayMerge(
   if (copiesOfB.length > 0) {
     const rows = copiesOfB.length === 1 ? '1 row names' : `${copiesOfB.length} rows name`;
     yield `${rows} digital copies that only ${b} has: bring those files over from there, and see that none takes the place of another of the same name.`;
+  }
+  if (leftOut.length > 0) {
+    yield 'Not taken over, being no row of a list:';
+    for (const says of leftOut.slice(0, NAMED)) yield `  ${says}`;
+    yield* more(leftOut.length);
   }
 }
 

@@ -28,26 +28,36 @@ export function copiesToGive(
   settings: Settings,
   facts: ReadonlyMap<string, CopyFacts>,
 ): CopyToGive[] {
-  const taken = new Set<string>();
+  const namer = copyNamer(facts);
   const copies = new Map<string, CopyToGive>();
-  for (const [thing, code] of placedCodes(groups, settings).things) {
-    let number = 0;
-    for (const path of thing.copies.filter(isPath)) {
-      const known = facts.get(path) ?? { path, bytes: 0, trouble: 'missing' };
-      if (copies.has(path)) continue;
-      const isThere = known.trouble === undefined || known.trouble === 'damaged';
-      if (isThere) number += 1;
-      const name = isThere ? safeName(nameOf(thing, code, number, known), taken) : undefined;
-      copies.set(path, { path, code, facts: known, ...(name !== undefined && { name }) });
-    }
+  for (const [{ title, copies: named }, code] of placedCodes(groups, settings).things) {
+    const paths = named.filter((path) => isPath(path) && !copies.has(path));
+    for (const copy of namer(title, code, paths)) copies.set(copy.path, copy);
   }
   return [...copies.values()];
+}
+
+/** Names the copies of one thing or unit after another, with a running number for each. */
+export function copyNamer(
+  facts: ReadonlyMap<string, CopyFacts>,
+): (title: string, code: string, paths: readonly string[]) => CopyToGive[] {
+  const taken = new Set<string>();
+  return (title, code, paths) => {
+    let number = 0;
+    return [...new Set(paths)].map((path) => {
+      const known = facts.get(path) ?? { path, bytes: 0, trouble: 'missing' };
+      const isThere = known.trouble === undefined || known.trouble === 'damaged';
+      if (isThere) number += 1;
+      const name = isThere ? safeName(nameOf(title, code, number, known), taken) : undefined;
+      return { path, code, facts: known, ...(name !== undefined && { name }) };
+    });
+  };
 }
 
 /** In characters; the code, the number and the ending stand whole beside it in the 120 bytes that a name may have. */
 const LONGEST_TITLE = 60;
 
-function nameOf({ title }: Thing, code: string, number: number, facts: CopyFacts): string {
+function nameOf(title: string, code: string, number: number, facts: CopyFacts): string {
   const words = joinedWords(title);
   const cut = words.slice(0, LONGEST_TITLE + 1);
   const short = words.length <= LONGEST_TITLE ? words : cut.slice(0, Math.max(20, cut.lastIndexOf('-')));

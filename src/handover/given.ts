@@ -1,12 +1,16 @@
 import { arrangement } from '../arrange/index.ts';
 import type { Catalogue } from '../catalogue/catalogue.ts';
-import { CatalogueError } from '../catalogue/finding.ts';
+import type { Component } from '../catalogue/component.ts';
+import { CatalogueError, type Finding } from '../catalogue/finding.ts';
 import { fold } from '../catalogue/fold.ts';
 import type { Settled } from '../catalogue/settled.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import type { PlacedGroup } from '../housing/placed.ts';
 import { givenSettings } from './given-settings.ts';
 import { type GiveOptions, type HeldBack, heldBack } from './held-back.ts';
+import { givenAid } from './taken-in/given-aid.ts';
+import type { HeldUnit } from './taken-in/held-units.ts';
+import { asThings, unitsFrom } from './taken-in/units.ts';
 
 /** What goes, as a catalogue of its own, and what stays. */
 export interface Given {
@@ -15,6 +19,11 @@ export interface Given {
   /** The same things as the family's catalogue has them, in the same order. */
   things: readonly Thing[];
   held: readonly HeldBack[];
+  /** Of a finding aid that was taken in: the units that stay, everything in them as things of a list, and what goes. */
+  units: readonly HeldUnit[];
+  unitsAsThings: { staying: readonly Thing[]; given: readonly Thing[] };
+  /** What is to be said of parting such a finding aid. */
+  findings: readonly Finding[];
 }
 
 /**
@@ -25,15 +34,30 @@ export interface Given {
  * @throws CatalogueError where a name to be kept means nothing, and where nothing is left to give
  */
 export function thingsToGive(catalogue: Catalogue, options: GiveOptions, today: string): Given {
-  const { held, findings } = heldBack(catalogue, options, today);
+  const { held, units, homes, findings } = heldBack(catalogue, options, today);
   const staying = new Set(held.map(({ thing }) => thing));
   const things = catalogue.things.filter((thing) => !staying.has(thing));
   if (findings.length > 0) throw new CatalogueError(findings);
-  if (things.length === 0) throw new CatalogueError([nothingLeft(catalogue.folder)]);
+  const { base, ofBase, gone } = partedBase(
+    catalogue,
+    units,
+    things.flatMap((thing) => homes.get(thing) ?? []),
+  );
+  const isEmpty = base === undefined || (base.collection.children.length === 0 && gone.length > 0);
+  if (things.length === 0 && isEmpty) throw new CatalogueError([nothingLeft(catalogue.folder)]);
   const going = things.map(({ familyNote, stays, ...thing }): Thing => thing);
-  const settings = givenSettings(catalogue.settings, things, [...staying]);
+  const unitsAsThings = {
+    staying: asThings(gone, catalogue.base?.people ?? []),
+    given: base === undefined ? [] : asThings(unitsFrom(base.collection), base.people),
+  };
+  const settings = givenSettings(
+    catalogue.settings,
+    [...things, ...unitsAsThings.given],
+    [...staying, ...unitsAsThings.staying],
+  );
   const settled = settledOf(catalogue.settled, things, [...staying]);
-  const { groups } = arrangement({ settings, things: going, settled }, today);
+  const withBase = base === undefined ? {} : { base };
+  const { groups } = arrangement({ settings, things: going, settled, ...withBase }, today);
   const titles = new Set(titlesOf(groups).map(fold));
   const words = Object.entries(settings.groups).filter(([title]) => titles.has(fold(title)));
   const given: Catalogue = {
@@ -45,9 +69,23 @@ export function thingsToGive(catalogue: Catalogue, options: GiveOptions, today: 
     list: new Uint8Array(),
     listFile: catalogue.listFile,
     sheets: sheetsOf(catalogue, staying),
+    ...withBase,
     findings: [],
   };
-  return { catalogue: given, things, held };
+  return { catalogue: given, things, held, units, unitsAsThings, findings: ofBase };
+}
+
+/** The finding aid that was taken in, without what stays of it; undefined where there is none. */
+function partedBase(
+  { base, folder }: Catalogue,
+  units: readonly HeldUnit[],
+  homes: readonly string[],
+): { base?: Catalogue['base']; ofBase: readonly Finding[]; gone: readonly Component[] } {
+  if (base === undefined) return { ofBase: [], gone: [] };
+  const held = new Set(units.map(({ unit }) => unit.id));
+  if (held.has(base.collection.id)) throw new CatalogueError([nothingLeft(folder)]);
+  const { aid, gone, findings } = givenAid(base, held, new Set(homes));
+  return { base: aid, ofBase: findings, gone };
 }
 
 /** A row of what stays would explain the gap that it leaves. A number that a given thing bears as well is that thing's. */

@@ -3,6 +3,8 @@ import { basename, dirname, isAbsolute, join, relative, resolve, sep } from 'nod
 import { arrangement } from '../arrange/index.ts';
 import type { Catalogue } from '../catalogue/catalogue.ts';
 import { CatalogueError, type Finding } from '../catalogue/finding.ts';
+import type { FindingAid } from '../catalogue/finding-aid.ts';
+import { sayCommand } from '../catalogue/say-command.ts';
 import { gatherCopies } from '../copies/index.ts';
 import { review } from '../review/index.ts';
 import type { SchemaPlaces } from '../xml/schema-folders.ts';
@@ -15,6 +17,10 @@ import { mentions } from './mentions.ts';
 import { pack, placeOf } from './pack.ts';
 import { packageFiles, validated } from './package-files.ts';
 import { sharedCopies } from './shared-copies.ts';
+import { copiesOfUnits } from './taken-in/copies.ts';
+import { elsewhere } from './taken-in/elsewhere.ts';
+import type { HeldUnit } from './taken-in/held-units.ts';
+import { unitsFrom } from './taken-in/units.ts';
 
 export interface HandOverOptions extends GiveOptions {
   /** One ZIP file instead of a folder. */
@@ -29,20 +35,20 @@ export interface HandOverOptions extends GiveOptions {
 /** What came of a hand-over. Findings are said of the family's own list, and are not for the package. */
 export interface HandedOver {
   /** Left out where the findings of weight `must` stopped it. */
-  written?: { path: string; things: number; copies: number; files: number; bytes: number };
+  written?: {
+    path: string;
+    things: number;
+    /** Of a finding aid that was taken in. */
+    units?: number;
+    copies: number;
+    files: number;
+    bytes: number;
+  };
   held: readonly HeldBack[];
+  /** Units of a finding aid that was taken in, which stay with everything in them. */
+  units: readonly HeldUnit[];
   findings: readonly Finding[];
 }
-
-/** What others have described cannot be searched for what a family holds back. */
-const takenIn = (): Finding => ({
-  rule: 'hand-over.taken-in',
-  weight: 'must',
-  place: { file: 'finding-aid.json' },
-  found: 'This catalogue began with a finding aid of others, of which no transfer package can be made yet.',
-  advice:
-    'Hand over the original finding aid, and export what has been added to it: kinfonds export --to all',
-});
 
 /**
  * Makes the transfer package of a catalogue at `target`. Whatever must be mended stops it, unless a reason is given;
@@ -58,16 +64,17 @@ export async function handOver(
   options: HandOverOptions = {},
 ): Promise<HandedOver> {
   const { folder } = catalogue;
-  if (catalogue.base !== undefined) throw new CatalogueError([takenIn()]);
   refusePlace(folder, placeOf(target, options.zip === true));
   const given = thingsToGive(catalogue, options, today);
   const { things } = given.catalogue;
-  const paths = things.flatMap(({ copies }) => copies);
+  const { base } = given.catalogue;
+  const shown = [...things, ...given.unitsAsThings.given];
+  const paths = shown.flatMap(({ copies }) => copies);
   const facts = await gatherCopies(folder, paths, { afresh: true });
   const shared = await sharedCopies(
     folder,
-    things,
-    given.held.map(({ thing }) => thing),
+    shown,
+    [...given.held.map(({ thing }) => thing), ...given.unitsAsThings.staying],
     facts,
   );
   if (shared.length > 0) throw new CatalogueError(shared);
@@ -80,10 +87,13 @@ export async function handOver(
   const findings = [
     ...musts,
     ...unsettled(given),
+    ...given.findings,
+    ...elsewhere(given, facts),
     ...named.filter((one) => !musts.includes(one)),
     ...ofCopies,
   ];
-  if (musts.length > 0 && options.despite === undefined) return { held: given.held, findings };
+  const { held, units } = given;
+  if (musts.length > 0 && options.despite === undefined) return { held, units, findings };
 
   // As a list of its own, of which the first thing stands below the headings.
   const listed: Catalogue = {
@@ -94,7 +104,8 @@ export async function handOver(
   };
   const arranged = arrangement(listed, today);
   const ofPackage = review(listed, arranged, found, today).findings;
-  const copies = copiesToGive(arranged, listed.settings, facts);
+  const copies =
+    base === undefined ? copiesToGive(arranged, listed.settings, facts) : copiesOfUnits(arranged.aid, facts);
   const wrong = ofPackage.filter(({ weight }) => weight === 'must');
   // A mention overruled is no fault of what is given, and to speak of it would be one.
   const made =
@@ -111,8 +122,11 @@ export async function handOver(
     ...(options.step !== undefined && { step: options.step }),
   });
   const there = copies.filter(({ name }) => name !== undefined).length;
-  return { written: { ...written, things: things.length, copies: there }, held: given.held, findings };
+  const counts = { things: things.length, ...(base !== undefined && { units: countUnits(base) }) };
+  return { written: { ...written, ...counts, copies: there }, held, units, findings };
 }
+
+const countUnits = ({ collection }: FindingAid): number => [...unitsFrom(collection)].length;
 
 const copied = (folder: string, { path, facts }: CopyToGive, name: string) => ({
   path: `copies/${name}`,
@@ -147,6 +161,6 @@ function unsettled({ catalogue: { folder, settled, things } }: Given): Finding[]
     loose === things.length
       ? 'The numbers are not settled, so the reference codes in the package are not the ones on any folder.'
       : `${loose} things have no settled number yet, so their reference codes may change.`;
-  const advice = `Settle them first, and make the package again: kinfonds arrange ${folder} --settle`;
+  const advice = `Settle them first, and make the package again: ${sayCommand('arrange', folder, '--settle')}`;
   return [{ rule: 'hand-over.unsettled', weight: 'should', place: {}, found, advice }];
 }

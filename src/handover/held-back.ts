@@ -6,7 +6,8 @@ import { nearest } from '../catalogue/nearest.ts';
 import type { Settings } from '../catalogue/settings.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import type { PlacedGroup } from '../housing/placed.ts';
-import { KEEP_WORDS } from './keep-words.ts';
+import { saysItStays } from './says-it-stays.ts';
+import { type HeldUnit, type HeldUnits, heldUnits } from './taken-in/held-units.ts';
 
 /** Why a thing stays: the list marks it, `collection.yaml` names it or its group, its access says so, or it is restricted. */
 export type Why = 'marked' | 'named' | 'access' | 'restricted';
@@ -22,16 +23,19 @@ export interface GiveOptions {
 }
 
 /**
- * The things that do not go, in the order of the list, each with the first reason that holds; and, as findings that
- * must stop the work, the names to keep that mean nothing in this catalogue.
+ * The things that do not go, in the order of the list, each with the first reason that holds; the units of a finding
+ * aid that was taken in that do not go; and, as findings that must stop the work, the names to keep that mean nothing in
+ * this catalogue.
  * @param today YYYY-MM-DD
  */
 export function heldBack(
   catalogue: Catalogue,
-  { withoutRestricted = false }: GiveOptions,
+  options: GiveOptions,
   today: string,
-): { held: HeldBack[]; findings: Finding[] } {
-  const { settings, things } = catalogue;
+): { held: HeldBack[]; units: readonly HeldUnit[]; homes: HeldUnits['homes']; findings: Finding[] } {
+  const { settings, things, base } = catalogue;
+  const { withoutRestricted = false } = options;
+  const ofBase = base === undefined ? undefined : heldUnits({ ...catalogue, base }, options, today);
   const groups = groupsOf(arrangement(catalogue, today).groups, settings);
   const keep = settings.handOver.keep.map((name) => ({ name, folded: fold(name), isMet: false }));
 
@@ -47,29 +51,26 @@ export function heldBack(
     if (thing.stays !== undefined) return 'marked';
     if (named) return 'named';
     if (accessOf(thing).some(saysItStays) || saysItStays(settings.access?.statement)) return 'access';
-    return withoutRestricted && (isRestricted(thing) || groups.closed.has(thing)) ? 'restricted' : undefined;
+    if (withoutRestricted && (isRestricted(thing) || groups.closed.has(thing))) return 'restricted';
+    return ofBase?.things.get(thing);
   };
 
   const held = things.flatMap((thing): HeldBack[] => {
     const why = whyHeld(thing);
     return why === undefined ? [] : [{ thing, why }];
   });
-  const known = [...things.map(({ title }) => title), ...groups.shown];
-  return { held, findings: keep.filter(({ isMet }) => !isMet).map(({ name }) => unknown(name, known)) };
+  const ofUnits = new Set(ofBase?.names.flatMap((name) => [name, fold(name)]));
+  const known = [...things.map(({ title }) => title), ...groups.shown, ...(ofBase?.names ?? [])];
+  const unmet = keep.filter(
+    ({ name, folded, isMet }) => !(isMet || ofUnits.has(name) || ofUnits.has(folded)),
+  );
+  const { units = [], homes = new Map() } = ofBase ?? {};
+  return { held, units, homes, findings: unmet.map(({ name }) => unknown(name, known)) };
 }
 
 /** As the finding aid has it: whatever is said of access or of its end, unless it says that anybody may see it. */
 const isRestricted = ({ access, until }: Thing) =>
   (access !== undefined || until !== undefined) && !isOpen(access);
-
-const plain = (text: string) =>
-  ` ${fold(text)
-    .replace(/[^\p{L}\p{N}]+/gu, ' ')
-    .trim()} `;
-
-/** Whether a statement on access says that the thing is not to be given away. */
-export const saysItStays = (access: string | undefined): boolean =>
-  access !== undefined && KEEP_WORDS.some((words) => plain(access).includes(` ${words} `));
 
 /** What the groups say of the things in them: titles (folded), statements on access, and whether they are closed. */
 function groupsOf(placed: readonly PlacedGroup[], settings: Settings) {

@@ -8,7 +8,7 @@ const HEADINGS = ['box', 'folder', 'reference code', 'title', 'dates', 'things',
 export function* inventoryToCsv(rows: readonly InventoryRow[]): Generator<string> {
   yield `\uFEFF${csvRecord(HEADINGS)}`;
   for (const { box, folder, code, title, dates, ...counted } of rows) {
-    const where = box === undefined ? '' : box.type === 'box' ? box.number : `package ${box.number}`;
+    const where = box === undefined ? '' : box.type === 'box' ? box.number : `${box.type} ${box.number}`;
     yield csvRecord([where, folder, code, title, dates, sayCount(counted), '']);
   }
 }
@@ -48,8 +48,10 @@ export function inventoryPaper(title: string, rows: readonly InventoryRow[], cop
 export function rowsByBox(rows: readonly InventoryRow[]): Map<string, InventoryRow[]> {
   const boxes = new Map<string, InventoryRow[]>();
   for (const row of rows) {
-    const { box } = row;
-    const name = box === undefined ? 'In no box' : `${box.type === 'box' ? 'Box' : 'Package'} ${box.number}`;
+    const { box, isUnit } = row;
+    const none = isUnit ? 'The finding aid names no box' : 'In no box';
+    const name =
+      box === undefined ? none : `${box.type.charAt(0).toUpperCase()}${box.type.slice(1)} ${box.number}`;
     const known = boxes.get(name);
     if (known === undefined) boxes.set(name, [row]);
     else known.push(row);
@@ -60,11 +62,14 @@ export function rowsByBox(rows: readonly InventoryRow[]): Map<string, InventoryR
 /** What is handed over, counted: 4 boxes, 61 folders, 812 things, 9 digital copies. */
 export function sayTotals(rows: readonly InventoryRow[], copies: number): string {
   const boxes = new Set(rows.flatMap(({ box }) => (box === undefined ? [] : [`${box.type} ${box.number}`])));
+  const areBoxes = rows.every(({ box }) => box === undefined || /^(?:box|package)$/.test(box.type));
   const folders = rows.reduce((sum, { folder }) => sum + foldersIn(folder), 0);
-  const things = rows.reduce((sum, row) => sum + row.things, 0);
+  const things = rows.reduce((sum, row) => sum + (row.things ?? 0), 0);
+  const units = rows.filter(({ isUnit }) => isUnit).length;
   const about = rows.some(({ approximate }) => approximate) ? 'about ' : '';
   const counts: [number, string, string, string][] = [
-    [boxes.size, '', 'box', 'boxes'],
+    [units, '', 'unit of the finding aid', 'units of the finding aid'],
+    [boxes.size, '', areBoxes ? 'box' : 'container', areBoxes ? 'boxes' : 'containers'],
     [folders, '', 'folder', 'folders'],
     [things, about, 'thing', 'things'],
     [copies, '', 'digital copy', 'digital copies'],
@@ -79,9 +84,15 @@ export function sayTotals(rows: readonly InventoryRow[], copies: number): string
 export function foldersIn(folder: string | undefined): number {
   if (folder === undefined) return 0;
   const [first = 0, last = first] = folder.split('-').map(Number);
-  return last - first + 1;
+  const count = last - first + 1;
+  // Others number them otherwise: 3a, oversize.
+  return count >= 1 && count < 10_000 ? count : 1;
 }
 
 /** How many things are in a row, in words. */
 export const sayCount = ({ things, approximate }: Pick<InventoryRow, 'things' | 'approximate'>) =>
-  things === 0 ? 'goes on from before' : `${approximate ? 'about ' : ''}${things}`;
+  things === undefined
+    ? ''
+    : things === 0
+      ? 'goes on from before'
+      : `${approximate ? 'about ' : ''}${things}`;

@@ -9,15 +9,20 @@ import { placedCodes } from './placed-codes.ts';
 /** What is handed over as one piece: a folder, or a thing that lies apart. */
 export interface InventoryRow {
   /** Undefined where it lies in none: a digital file, which takes no room. */
-  box?: { type: 'box' | 'package'; number: string };
+  box?: { type: string; number: string };
   /** Number of the folder, or of several: 4-6. */
   folder?: string;
   code: string;
   title: string;
   dates: string;
-  /** Things in it, and whether that is a guess; nought where a bundle goes on from the box before. */
-  things: number;
+  /**
+   * Things in it, and whether that is a guess; nought where a bundle goes on from the box before. Left out where nobody
+   * has counted them.
+   */
+  things?: number;
   approximate: boolean;
+  /** Whether it is a unit of a finding aid that was taken in, which may name no box for what lies in one. */
+  isUnit?: true;
 }
 
 /** Everything that is handed over, box by box; what lies on no shelf comes last. */

@@ -7,6 +7,7 @@ import { FORMATS } from '../export/formats.ts';
 import type { SchemaPlaces } from '../xml/schema-folders.ts';
 import { type CopyToGive, withNames } from './copies-to-give.ts';
 import { despite } from './despite.ts';
+import { inventory } from './inventory.ts';
 import { inventoryPaper, inventoryToCsv } from './inventory-papers.ts';
 import { listToCsv } from './list-csv.ts';
 import { deedOfGiftChecklist } from './papers/deed-of-gift-checklist.ts';
@@ -17,6 +18,8 @@ import type { Paper } from './papers/paper.ts';
 import { receipt } from './papers/receipt.ts';
 import { readMe } from './read-me.ts';
 import { type Summary, summaryOf } from './summary.ts';
+import { withCopyNames } from './taken-in/copies.ts';
+import { inventoryWith } from './taken-in/inventory.ts';
 import { technicalFacts } from './technical-facts.ts';
 
 /** A file that is written into a package: its path in it and its content. */
@@ -49,13 +52,18 @@ export function packageFiles(
   const named = new Map(copies.map((copy) => [copy.path, copy]));
   const listed = given.things.map((thing) => withNames(thing, named, 'copies/'));
   const linked = given.things.map((thing) => withNames(thing, named, '../copies/'));
-  const arranged: Arrangement = arrangement({ ...given, things: linked }, today);
-  const summary = summaryOf(arranged, given.settings, given.things, copies, findings);
+  const base = given.base === undefined ? {} : { base: withCopyNames(given.base, named) };
+  const arranged: Arrangement = arrangement({ ...given, ...base, things: linked }, today);
+  const rows =
+    given.base === undefined
+      ? inventory(arranged, given.settings)
+      : inventoryWith(given.base, arranged, { ...given, things: linked }, today);
+  const summary = summaryOf(arranged, given, rows, copies, findings);
   const there = copies.filter(({ name }) => name !== undefined).length;
   const files: PackageFile[] = [
     { path: 'READ-ME-FIRST.txt', content: readMe(summary, FORMAT_NAMES, made !== undefined) },
     ...(made === undefined ? [] : [{ path: 'despite.txt', content: despite(made.reason, made.findings) }]),
-    { path: 'list.csv', content: listToCsv(listed) },
+    ...(listed.length === 0 ? [] : [{ path: 'list.csv', content: listToCsv(listed) }]),
     { path: 'inventory.csv', content: inventoryToCsv(summary.rows) },
     { path: 'inventory.html', content: paperToPage(inventoryPaper(summary.title, summary.rows, there)) },
     { path: 'technical-facts.csv', content: technicalFacts(copies) },
@@ -77,7 +85,8 @@ const inBothForms = (name: string, paper: Paper): PackageFile[] => [
 
 /**
  * The files with their content worked out, each in XML held against the schema of its format.
- * @throws CatalogueError where one is not valid, which is a fault of this program
+ * @throws CatalogueError where one is not valid: a fault of this program, or in a finding aid that was taken in, of which
+ * the profile of this project allows less than the standard
  */
 export async function validated(files: readonly PackageFile[], places: SchemaPlaces): Promise<PackageFile[]> {
   const { validatorWith } = await import('../xml/validate.ts');
@@ -90,14 +99,32 @@ export async function validated(files: readonly PackageFile[], places: SchemaPla
       continue;
     }
     const bytes = bytesOf(content);
-    const { valid, messages } = await validate(bytes, path);
-    const found = `The file would not be valid: ${messages.map(({ says }) => says).join(' ')}`;
-    if (!valid) faults.push({ rule: 'hand-over.invalid', weight: 'must', place: { file: path }, found });
+    const { valid, messages, schema } = await validate(bytes, path);
+    if (!valid) faults.push(invalid(path, messages, schema?.kind === 'profile'));
     whole.push({ path, content: bytes });
   }
   if (faults.length > 0) throw new CatalogueError(faults);
   return whole;
 }
+
+/** @param byProfile whether the schema that spoke is stricter than the standard */
+function invalid(file: string, messages: readonly { says: string }[], byProfile: boolean): Finding {
+  const said = messages.slice(0, MOST).map(({ says }) => says);
+  const more = messages.length > MOST ? ` There are ${messages.length - MOST} more such faults.` : '';
+  const found = `The file would not be valid: ${said.join(' ')}${more}`;
+  const advice =
+    'Only the profile of this project was asked, which allows less than the standard. Fetch the published schemas, and try again: kinfonds schemas --get';
+  return {
+    rule: 'hand-over.invalid',
+    weight: 'must',
+    place: { file },
+    found,
+    ...(byProfile && { advice }),
+  };
+}
+
+/** So many faults of a file are told. */
+const MOST = 5;
 
 function bytesOf(content: Content): Uint8Array {
   if (content instanceof Uint8Array) return content;

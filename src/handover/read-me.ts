@@ -42,7 +42,7 @@ export function readMe(summary: Summary, formats: readonly FormatName[], isDespi
     '',
     ...section('2. How the papers are ordered', ...order(summary)),
     '',
-    ...section('3. What each file is', ...files(there.length > 0, formats, isDespite)),
+    ...section('3. What each file is', ...files(summary, formats, isDespite)),
     '',
     ...section('4. What may be seen, and by whom', ...access(summary)),
     '',
@@ -88,26 +88,36 @@ function facts({
   ];
 }
 
-function order({ arrangement, groups, code, example }: Summary): string[] {
+function order({ arrangement, groups, code, example, isTakenIn }: Summary): string[] {
   return [
     ...(arrangement === undefined ? [] : [arrangement, '']),
-    `Every unit has a reference code${example === undefined ? '' : `, such as ${example}`}. It begins with ${code} for the whole. Behind that stand the numbers of the group (and of a group within it, if there is one), of the folder in the group, and last of the thing in the folder. The codes are meant to be on the folders in pencil. Numbers are given once while a collection is sorted and are not used again, so that a number that is not there means nothing by itself.`,
+    isTakenIn
+      ? 'The order and the reference codes are those of the finding aid that the collection came with; what was added to it later may have no code.'
+      : `Every unit has a reference code${example === undefined ? '' : `, such as ${example}`}. It begins with ${code} for the whole. Behind that stand the numbers of the group (and of a group within it, if there is one), of the folder in the group, and last of the thing in the folder. The codes are meant to be on the folders in pencil. Numbers are given once while a collection is sorted and are not used again, so that a number that is not there means nothing by itself.`,
     '',
     'The groups are:',
-    ...groups.map(
-      (group) =>
-        `  - ${group.code} ${group.title}${group.dates === '' ? '' : `, ${group.dates}`} (${group.extent})`,
-    ),
+    ...groups.map(({ code: own, title, dates, extent }) => {
+      const name = own === '' ? title : `${own} ${title}`;
+      return `  - ${name}${dates === '' ? '' : `, ${dates}`}${extent === '' ? '' : ` (${extent})`}`;
+    }),
   ];
 }
 
-function files(hasCopies: boolean, formats: readonly FormatName[], isDespite: boolean): string[] {
+function files(
+  { copies, isTakenIn, listed }: Summary,
+  formats: readonly FormatName[],
+  isDespite: boolean,
+): string[] {
+  const hasCopies = copies.some(({ name }) => name !== undefined);
+  const says = isTakenIn
+    ? 'the list of what was added to the finding aid, a row for each thing or bundle'
+    : 'the list that the family kept while sorting, a row for each thing or bundle';
   const all: [string, string][] = [
     ['READ-ME-FIRST.txt', 'this text'],
     ...(isDespite
       ? [['despite.txt', 'what was still to be mended when this was made'] as [string, string]]
       : []),
-    ['list.csv', 'the list that the family kept while sorting, a row for each thing or bundle'],
+    ...(listed === 0 ? [] : [['list.csv', says] as [string, string]]),
     ['inventory.html, .csv', 'what lies in which box and folder, to be signed for at the door'],
     ...(hasCopies ? [['copies/', 'the digital copies'] as [string, string]] : []),
     ['technical-facts.csv', 'of each digital copy: its form, its size, its checksum, its earlier name'],
@@ -119,9 +129,9 @@ function files(hasCopies: boolean, formats: readonly FormatName[], isDespite: bo
   ];
   const hasPage = formats.includes('html');
   return [
-    `If you can open only one, open ${hasPage ? 'the page finding-aid.html' : 'finding-aid/finding-aid.csv'} or the table list.csv.`,
+    `If you can open only one, open ${hasPage ? 'the page finding-aid.html' : 'finding-aid/finding-aid.csv'} or the table ${listed === 0 || isTakenIn ? 'finding-aid.csv' : 'list.csv'}.`,
     '',
-    ...all.map(([file, says]) => `  - ${file}: ${says}`.replace(/^ {2}- {4} */, '      - ')),
+    ...all.map(([file, what]) => `  - ${file}: ${what}`.replace(/^ {2}- {4} */, '      - ')),
   ];
 }
 

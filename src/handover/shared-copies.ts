@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import type { Finding } from '../catalogue/finding.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import { type CopyFacts, gatherCopies, isPath } from '../copies/index.ts';
+import { IN_NO_LIST } from './taken-in/units.ts';
 
 /**
  * Copies of given things that show what stays with the family as well: the same name, the same file by another way (a
@@ -61,8 +62,11 @@ const realOf = (folder: string, path: string) => realpath(join(folder, path)).ca
 const shared = ({ row, title }: Thing, path: string, other: string): Finding => ({
   rule: 'hand-over.shared-copy',
   weight: 'must',
-  place: { file: 'list.csv', row, column: 'copy' },
+  place:
+    row === IN_NO_LIST
+      ? { file: 'finding-aid.json', column: title }
+      : { file: 'list.csv', row, column: 'copy' },
   found: `${path} is a copy of “${title}”, which goes, and the same file belongs to “${other}”, which stays.`,
   advice:
-    'Decide which it is: take it out of the one row or the other, or make a picture that shows only what goes.',
+    'Decide which it is: take it out of the one or the other, or make a picture that shows only what goes.',
 });

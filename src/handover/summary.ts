@@ -1,12 +1,12 @@
 import type { Arrangement } from '../arrange/index.ts';
+import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { Component, Repository } from '../catalogue/component.ts';
 import type { Finding } from '../catalogue/finding.ts';
-import type { Settings } from '../catalogue/settings.ts';
-import type { Thing } from '../catalogue/thing.ts';
 import { displayDate } from '../dates/index.ts';
 import { sayExtent } from '../housing/extent.ts';
 import type { CopyToGive } from './copies-to-give.ts';
-import { type InventoryRow, inventory } from './inventory.ts';
+import type { InventoryRow } from './inventory.ts';
+import { unitsFrom } from './taken-in/units.ts';
 
 /** What the papers say of a collection that is handed over, each once and in words. */
 export interface Summary {
@@ -29,29 +29,36 @@ export interface Summary {
   /** The code of a thing, for an example. */
   example?: string;
   restricted: readonly { code: string; title: string; statement: string; until?: string }[];
-  /** Things of which the list notes the condition. */
+  /** Things of which the list (or a finding aid that was taken in) notes the condition. */
   withCondition: number;
+  /** Whether the collection came with a finding aid of others, whose codes and order are theirs. */
+  isTakenIn: boolean;
+  /** How many rows the list has; a finding aid that was taken in may have none beside it. */
+  listed: number;
   /** What can hurt somebody or spread. */
   dangers: readonly Finding[];
   rows: readonly InventoryRow[];
   copies: readonly CopyToGive[];
 }
 
-/** @param findings of the review of what is given */
+/**
+ * @param rows the inventory
+ * @param findings of the review of what is given
+ */
 export function summaryOf(
-  arranged: Arrangement,
-  settings: Settings,
-  things: readonly Thing[],
+  { aid }: Pick<Arrangement, 'aid'>,
+  { settings, things, base }: Pick<Catalogue, 'settings' | 'things' | 'base'>,
+  rows: readonly InventoryRow[],
   copies: readonly CopyToGive[],
   findings: readonly Finding[],
 ): Summary {
-  const { collection, people, control } = arranged.aid;
+  const { collection, people, control } = aid;
   const names = new Map(people.map(({ id, name }) => [id, name]));
   const optional = {
     recipient: settings.recipient,
     author: settings.author,
     described: settings.described,
-    abstract: settings.abstract,
+    abstract: base === undefined ? settings.abstract : collection.abstract,
     arrangement: collection.arrangement,
     access: collection.accessConditions?.statement,
     use: collection.useConditions,
@@ -65,7 +72,9 @@ export function summaryOf(
     code: collection.referenceCode ?? control.recordId,
     giver: settings.repository,
     dates: datesOf(collection),
-    extent: settings.extent ?? sayExtent(collection.extents.filter(({ type }) => type === 'spaceoccupied')),
+    extent:
+      (base === undefined ? settings.extent : undefined) ??
+      sayExtent(collection.extents.filter(({ type }) => type === 'spaceoccupied')),
     creators: collection.creators.map(({ agent }) => names.get(agent) ?? agent),
     languages: collection.languages.filter(({ code }) => code !== 'und').map(({ name }) => name),
     groups: collection.children.map((unit) => ({
@@ -75,12 +84,19 @@ export function summaryOf(
       extent: sayExtent(unit.extents.filter(({ type }) => type === 'materialtype').slice(0, 3)),
     })),
     restricted: [...restrictedIn(collection)],
-    withCondition: things.filter(({ condition }) => condition !== undefined).length,
+    withCondition:
+      things.filter(({ condition }) => condition !== undefined).length +
+      [...unitsIn(base)].filter(({ physicalCharacteristics }) => physicalCharacteristics !== undefined)
+        .length,
+    isTakenIn: base !== undefined,
+    listed: things.length,
     dangers: findings.filter(({ rule }) => rule.startsWith('danger.')),
-    rows: inventory(arranged, settings),
+    rows,
     copies,
   };
 }
+
+const unitsIn = (base: Catalogue['base']) => (base === undefined ? [] : unitsFrom(base.collection));
 
 const datesOf = ({ dates }: Component) => dates.map(({ expression }) => expression).join(', ');
 

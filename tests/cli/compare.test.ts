@@ -1,6 +1,7 @@
-import { cpSync, existsSync, readFileSync, writeFileSync } from 'node:fs';
+import { cpSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
+import { makeWorkbook } from '../intake/make-workbook.ts';
 import { contentsOf, freshFolder, kinfonds } from '../support/kinfonds.ts';
 
 const EXAMPLE = 'examples/quill-ferry';
@@ -56,6 +57,54 @@ describe('kinfonds compare', () => {
     expect(kinfonds(['compare', folder, aid])).toMatchObject({ code: 0, out: 'No difference.\n' });
   });
 
+  test('a file in EAD, with the catalogue it was exported from, with its JSON, and with the other version', () => {
+    const out = freshFolder();
+    expect(kinfonds(['export', EXAMPLE, '--to', 'ead3,ead2002,json', '--out', out]).code).toBe(0);
+    const [ead3, ead2002, json] = ['ead3.xml', 'ead2002.xml', 'finding-aid.json'].map((name) =>
+      join(out, name),
+    );
+    const compare = (...args: (string | undefined)[]) =>
+      kinfonds(['compare', ...args.filter((one) => one !== undefined)]);
+    for (const [a, b] of [
+      [EXAMPLE, ead3],
+      [ead2002, EXAMPLE],
+      [json, ead2002],
+      [ead3, ead3],
+    ])
+      expect([a, b, compare(a, b)]).toMatchObject([a, b, { code: 0, err: '' }]);
+    expect(compare(ead3, ead3).out).toBe('No difference.\n');
+    expect(compare(EXAMPLE, ead3).out).toMatch(/^No difference\.\n\nOne of the two is in EAD3: .*\n$/);
+
+    // The two versions say some dates otherwise, and nothing else.
+    const both = JSON.parse(compare(ead3, ead2002, '--json').out);
+    expect(both).toMatchObject({ added: [], removed: [], moved: [], comparedAs: 'ead2002', description: [] });
+    expect(
+      new Set(
+        both.changed.flatMap(({ fields }: { fields: { field: string }[] }) =>
+          fields.map(({ field }) => field),
+        ),
+      ),
+    ).toEqual(new Set(['dates']));
+    expect(both.changed.length).toBeLessThan(10);
+
+    const edited = join(out, 'edited.xml');
+    writeFileSync(edited, readFileSync(ead3 ?? '', 'utf8').replace('two of the names', 'three of the names'));
+    const changed = compare(EXAMPLE, edited);
+    expect([changed.code, changed.out.split('\n')[0]]).toEqual([1, '1 unit changed.']);
+  });
+
+  test('a finding aid that was taken in, with the file it was taken from', () => {
+    const out = freshFolder();
+    kinfonds(['export', EXAMPLE, '--to', 'ead2002', '--out', out]);
+    const folder = join(freshFolder(), 'taken');
+    kinfonds(['take-in', join(out, 'ead2002.xml'), '--into', folder]);
+    expect(kinfonds(['compare', folder, join(out, 'ead2002.xml')]).code).toBe(0);
+    writeFileSync(join(folder, 'list.csv'), 'title,series\nA ferry ticket,Correspondence\n');
+    const { code, out: said } = kinfonds(['compare', join(out, 'ead2002.xml'), folder]);
+    expect(code).toBe(1);
+    expect(said).toContain('A ferry ticket');
+  });
+
   test('what a cousin changed, in words and for machines; every file stays as it was', () => {
     const before = contentsOf(cousin);
     const { code, out, err } = kinfonds(['compare', EXAMPLE, cousin]);
@@ -86,6 +135,43 @@ describe('kinfonds compare', () => {
     expect([again.added.length, again.removed.length]).toEqual([1, 0]);
   });
 
+  test('a list in a workbook is merged too', () => {
+    const [mine, hers] = ['mine', 'hers'].map((name) => join(freshFolder(), name));
+    if (mine === undefined || hers === undefined) throw new Error('Two folders.');
+    const settings = 'title: Quill papers\nprefix: QF\nrepository: { name: Quill }\n';
+    for (const folder of [mine, hers]) {
+      mkdirSync(folder);
+      writeFileSync(join(folder, 'collection.yaml'), settings);
+    }
+    writeFileSync(
+      join(mine, 'list.xlsx'),
+      makeWorkbook([
+        {
+          name: 'Letters',
+          rows: [
+            ['title', 'date'],
+            ['Ada to Nils', '1962'],
+          ],
+        },
+        {
+          name: 'Maps',
+          rows: [
+            ['title', 'scale'],
+            ['Tollbridge', '1:500'],
+          ],
+        },
+      ]),
+    );
+    writeFileSync(join(hers, 'list.csv'), 'title;date;size\nAda to Nils;1962;A5\nFerry bell;1898;\n');
+    const file = join(freshFolder(), 'both.csv');
+    const run = kinfonds(['compare', mine, hers, '--merge', file]);
+    expect(run).toMatchObject({ code: 1, err: '' });
+    expect(run.out).toContain('both.csv: 3 rows, 1 in both lists, 1 only in mine, 1 only in hers.');
+    expect(readFileSync(file, 'utf8')).toBe(
+      '\uFEFFtitle,date,series,scale,size\r\nAda to Nils,1962,Letters,,A5\r\nTollbridge,,Maps,1:500,\r\nFerry bell,1898,,,\r\n',
+    );
+  });
+
   test('wrong usage ends with 2 and writes nothing', () => {
     const there = join(freshFolder(), 'there.csv');
     writeFileSync(there, 'title\n');
@@ -112,5 +198,13 @@ describe('kinfonds compare', () => {
     expect(kinfonds(['compare', EXAMPLE, join(EXAMPLE, 'nowhere')]).err).toContain(
       'This folder is not there.',
     );
+    const lost = kinfonds(['compare', EXAMPLE, join(EXAMPLE, 'nowhere.xml')]);
+    expect([lost.code, lost.out]).toEqual([1, '']);
+    expect(lost.err).toContain('nowhere.xml: There is no such file.');
+    const page = join(freshFolder(), 'page.xml');
+    writeFileSync(page, '<html><body></body></html>');
+    const other = kinfonds(['compare', EXAMPLE, page]);
+    expect([other.code, other.out]).toEqual([1, '']);
+    expect(other.err).toContain('What can be compared is <ead>');
   });
 });

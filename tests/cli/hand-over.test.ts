@@ -1,9 +1,9 @@
 import { spawnSync } from 'node:child_process';
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { folderOf } from '../handover/on-disk.ts';
-import { contentsOf, kinfonds } from '../support/kinfonds.ts';
+import { contentsOf, freshFolder, kinfonds } from '../support/kinfonds.ts';
 
 const LETTER = { title: 'Bea to Tom on the thaw', date: '14 May 1962', kind: 'letter' };
 const RING = { title: 'Ring of Grandmother Quill', stays: 'yes', 'family note': 'Tom is to have it' };
@@ -84,5 +84,33 @@ describe('kinfonds hand-over', () => {
     const { code, err } = kinfonds(['hand-over', folder, '--out', out(folder)]);
     expect(code).toBe(1);
     expect(err).toContain('keep names “Rings”');
+  });
+
+  test('a finding aid that was taken in is handed over, without what stays of it', () => {
+    const exported = freshFolder();
+    kinfonds(['export', 'examples/quill-ferry', '--to', 'ead3', '--out', exported]);
+    const folder = join(freshFolder(), 'taken');
+    expect(kinfonds(['take-in', join(exported, 'ead3.xml'), '--into', folder]).code).toBe(0);
+    const settings = readFileSync(join(folder, 'collection.yaml'), 'utf8');
+    writeFileSync(join(folder, 'collection.yaml'), `${settings}\nhandOver:\n  keep: [QF/2]\n`);
+    const args = ['hand-over', folder, '--out', out(folder), '--despite', 'The names are known to all.'];
+    const run = kinfonds(args);
+    expect(run.code).toBe(0);
+    expect(run.out).toMatch(
+      /package: \d+ units of the finding aid, 0 rows of the list, 0 digital copies, in/,
+    );
+    expect(run.err).toContain(
+      'One unit of the finding aid stays, with all in it, with the family:\n  QF/2 Correspondence (kept by handOver in collection.yaml)\n',
+    );
+    const verified = kinfonds(['verify', out(folder), '--deep']);
+    expect([verified.code, verified.err]).toMatchObject([0, expect.anything()]);
+    const json = readFileSync(join(out(folder), 'data/finding-aid/finding-aid.json'), 'utf8');
+    expect(json).not.toContain('"QF/2/');
+    expect(json).toContain('"QF/3/');
+    const said = JSON.parse(
+      kinfonds([...args.map((one) => (one === out(folder) ? `${one}-2` : one)), '--json']).out,
+    );
+    expect(said.unitsStay).toMatchObject([{ referenceCode: 'QF/2', title: 'Correspondence', why: 'named' }]);
+    expect(said.written.units).toBeGreaterThan(10);
   });
 });

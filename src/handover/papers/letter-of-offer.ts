@@ -74,9 +74,10 @@ function sayHowMuch({ extent, rows, copies }: Summary): string {
   return `${extent === '' ? '' : `${extent.replace(/\.$/, '')}: `}${sayTotals(rows, there)}.`;
 }
 
-function stateOf({ withCondition, dangers }: Summary): Block[] {
-  const noted =
-    withCondition === 0
+function stateOf({ withCondition, dangers, isTakenIn }: Summary): Block[] {
+  const noted = isTakenIn
+    ? `The finding aid says something of the state of ${withCondition === 0 ? 'no' : withCondition} ${withCondition === 1 ? 'unit' : 'units'}. Nobody has examined the things for this letter.`
+    : withCondition === 0
       ? 'The list notes no damage. Nobody has examined the things for it as a conservator would.'
       : `The list notes the state of ${withCondition} ${withCondition === 1 ? 'thing' : 'things'}; the finding aid says it of each. It was noted by the family and not by a conservator.`;
   if (dangers.length === 0) return [text(noted)];

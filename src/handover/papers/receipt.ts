@@ -7,11 +7,13 @@ export function receipt({ title, code, giver, recipient, rows, copies }: Summary
   const there = copies.filter(({ name }) => name !== undefined).length;
   const boxes = [...rowsByBox(rows)].map(([name, content]) => {
     const folders = content.reduce((sum, { folder }) => sum + foldersIn(folder), 0);
-    const things = content.reduce((sum, row) => sum + row.things, 0);
+    const counted = content.flatMap(({ things }) => things ?? []);
+    const things =
+      counted.length < content.length ? {} : { things: counted.reduce((sum, one) => sum + one, 0) };
     return [
       name,
       folders === 0 ? '' : `${folders}`,
-      sayCount({ things, approximate: content.some(({ approximate }) => approximate) }),
+      sayCount({ ...things, approximate: content.some(({ approximate }) => approximate) }),
     ];
   });
   return {

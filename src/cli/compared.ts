@@ -1,0 +1,44 @@
+import { readFile, stat } from 'node:fs/promises';
+import type { Catalogue } from '../catalogue/catalogue.ts';
+import { CatalogueError } from '../catalogue/finding.ts';
+import type { ReadFindingAid } from '../compare/index.ts';
+import { unreadable } from './unreadable.ts';
+
+/** One of the two to be compared, as it was read: a catalogue still to be arranged, or a finding aid. */
+export type Side = { path: string } & ({ catalogue: Catalogue } | ReadFindingAid);
+
+const FILE = /\.(?:xml|ead|json)$/i;
+
+/** @throws CatalogueError where it cannot be read, with everything that is wrong with it */
+export async function readSide(path: string): Promise<Side> {
+  const there = await stat(path).catch(() => undefined);
+  // What is named like a file is not meant for a folder.
+  if (there?.isFile() === true || (there === undefined && FILE.test(path))) {
+    const { readFindingAid } = await import('../compare/index.ts');
+    const bytes = await readFile(path).catch(unreadable);
+    if (typeof bytes === 'string')
+      throw new CatalogueError([
+        { rule: 'compare.unreadable', weight: 'must', place: { file: path }, found: bytes },
+      ]);
+    return { path, ...(await readFindingAid(bytes, path)) };
+  }
+  const { loadCatalogue } = await import('../catalogue/load.ts');
+  return { path, catalogue: await loadCatalogue(path) };
+}
+
+/**
+ * The day on which a catalogue that names none is taken to be described: that of the finding aid it is compared with, so
+ * that to compare it on another day makes no difference.
+ */
+export async function dayOf(sides: readonly Side[]): Promise<string> {
+  const { NO_DAY } = await import('../compare/index.ts');
+  const days = sides.flatMap((side) => ('aid' in side ? [side.aid.control.history[0]?.date] : []));
+  const { localDay } = await import('../catalogue/local-day.ts');
+  return days.find((day) => day !== undefined && day !== NO_DAY) ?? localDay();
+}
+
+export async function arranged(side: Side, day: string): Promise<ReadFindingAid> {
+  if ('aid' in side) return side;
+  const { arrangement } = await import('../arrange/index.ts');
+  return { aid: arrangement(side.catalogue, day).aid };
+}

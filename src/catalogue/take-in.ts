@@ -50,6 +50,6 @@ const already = (folder: string, names: readonly string[]) => ({
   rule: 'take-in.already',
   weight: 'must' as const,
   place: { file: folder },
-  found: `There is a catalogue here already: it has ${names.join(' and ')}. Nothing was changed.`,
+  found: `There is a catalogue here already: it has ${names.join(' and ')}.`,
   advice: 'Take the finding aid into another folder.',
 });

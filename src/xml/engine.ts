@@ -49,10 +49,13 @@ function limitPaths(struct: { node: (error: number) => number }): void {
  * Parses a file that may come from anyone. Nothing outside its bytes is read: no network, no other file, no external
  * part of a document type definition. Entities that the file itself defines are put in; libxml2 refuses those that
  * multiply, and what is nested, long or large without reason (XML_PARSE_HUGE stays off).
+ * @param blanks whether indentation is part of the document: beside elements alone nothing tells it from the blank
+ * between two words
  * @returns the document, to be disposed of by the caller, with what the parser warned of; or why it is none
  */
 export async function parse(
   bytes: Uint8Array,
+  blanks: 'kept' | 'dropped' = 'dropped',
 ): Promise<
   { document: XmlDocument; warnings: EngineMessage[] } | { document?: never; faults: EngineMessage[] }
 > {
@@ -63,7 +66,7 @@ export async function parse(
     ParseOption.XML_PARSE_NOENT |
     ParseOption.XML_PARSE_BIG_LINES |
     ParseOption.XML_PARSE_COMPACT;
-  const option = isPlain(bytes) ? careful | ParseOption.XML_PARSE_NOBLANKS : careful;
+  const option = blanks === 'dropped' && isPlain(bytes) ? careful | ParseOption.XML_PARSE_NOBLANKS : careful;
   pathsLeft = MESSAGE_LIMIT;
   try {
     const document = XmlDocument.fromBuffer(bytes, { option });

@@ -170,7 +170,7 @@ describe('EAD 2002', () => {
   test('the legal status stands among the conditions governing access, which may have an end', () => {
     const accessConditions = { statement: 'Family only', restricted: true, until: '2050' };
     expect(itemXml({ accessConditions, legalStatus: 'On loan.\n\nBy deed.' })).toContain(
-      '<accessrestrict> <p>Family only</p> <p>End of the restriction: <date normal="2050">2050</date>.</p> <legalstatus>On loan.</legalstatus> <legalstatus>By deed.</legalstatus> </accessrestrict>',
+      '<accessrestrict type="restricted"> <p>Family only</p> <p>End of the restriction: <date normal="2050">2050</date>.</p> <legalstatus>On loan.</legalstatus> <legalstatus>By deed.</legalstatus> </accessrestrict>',
     );
     const { accessConditions: _, ...open } = aidWith().collection;
     const only = xmlOf(

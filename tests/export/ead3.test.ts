@@ -111,7 +111,7 @@ describe('EAD3, EAD3 Tag Library 1.1.1', () => {
   test('conditions governing access end on a date that machines can read', () => {
     const accessConditions = { statement: 'Family only', restricted: true, until: '2050' };
     expect(itemXml({ accessConditions })).toContain(
-      '<accessrestrict> <p>Family only</p> <p>End of the restriction: <date normal="2050">2050</date>.</p> </accessrestrict>',
+      '<accessrestrict localtype="restricted"> <p>Family only</p> <p>End of the restriction: <date normal="2050">2050</date>.</p> </accessrestrict>',
     );
   });
 

@@ -9,7 +9,7 @@ import { foreignEad3, foreignEad2002 } from '../support/foreign-ead.ts';
 
 const read = async (xml: string | Uint8Array) => {
   const result = await readEad(Buffer.from(xml), 'foreign.xml', '2026-05-14');
-  return { ...result, aid: keptWhereNeeded(result.aid) };
+  return { ...result, aid: keptWhereNeeded(result) };
 };
 const titles = (unit: Component): unknown[] => unit.children.map((child) => [child.title, ...titles(child)]);
 const again = async (xml: string | Uint8Array) => {

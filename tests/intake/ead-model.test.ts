@@ -7,8 +7,7 @@ import { readEad } from '../../src/intake/ead/index.ts';
 import { writeXml } from '../../src/xml/write.ts';
 import { foreignEad3, foreignEad2002 } from '../support/foreign-ead.ts';
 
-const read = async (xml: string) =>
-  keptWhereNeeded((await readEad(Buffer.from(xml), 'f.xml', '2026-05-14')).aid);
+const read = async (xml: string) => keptWhereNeeded(await readEad(Buffer.from(xml), 'f.xml', '2026-05-14'));
 const flat = (aid: FindingAid, write: typeof ead3) =>
   [...writeXml(write(aid))].join('').replace(/>\s+</g, '><');
 

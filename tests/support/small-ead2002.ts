@@ -72,7 +72,7 @@ export const SMALL_EAD2002 = `<?xml version="1.0" encoding="UTF-8"?>
     <appraisal><p>Duplicates were given back.</p></appraisal>
     <accruals><p>None expected.</p></accruals>
     <arrangement><p>By kind.</p></arrangement>
-    <accessrestrict><p>Open, save one folder.</p><p>Restricted until <date normal="2040">2040</date>.</p><legalstatus>Deed of gift.</legalstatus></accessrestrict>
+    <accessrestrict type="restricted"><p>Open, save one folder.</p><p>Restricted until <date normal="2040">2040</date>.</p><legalstatus>Deed of gift.</legalstatus></accessrestrict>
     <userestrict><p>Ask the society.</p></userestrict>
     <phystech type="physical characteristics"><p>Brittle.</p></phystech>
     <phystech type="technical requirements"><p>A projector.</p></phystech>

@@ -107,7 +107,7 @@ export const SMALL_EAD3 = `<?xml version="1.0" encoding="UTF-8"?>
     <appraisal><p>Duplicates were given back.</p></appraisal>
     <accruals><p>None expected.</p></accruals>
     <arrangement><p>By kind.</p></arrangement>
-    <accessrestrict><p>Open, save one folder.</p><p>Restricted until <date normal="2040">2040</date>.</p></accessrestrict>
+    <accessrestrict localtype="restricted"><p>Open, save one folder.</p><p>Restricted until <date normal="2040">2040</date>.</p></accessrestrict>
     <userestrict><p>Ask the society.</p></userestrict>
     <legalstatus><p>Deed of gift.</p></legalstatus>
     <phystech localtype="physical characteristics"><p>Brittle.</p></phystech>

@@ -21,7 +21,11 @@ export const CONDITIONS: readonly Row[] = [
   {
     field: 'component.accessConditions.restricted',
 
-    ...{ ead3: NO_PLACE, ead2002: NO_PLACE, eacCpf: NO_PLACE },
+    ...{
+      ead3: 'archdesc/accessrestrict/@localtype',
+      ead2002: 'archdesc/accessrestrict/@type',
+      eacCpf: NO_PLACE,
+    },
     // The copy of what is closed is not told; and what is said of the whole does not hold for a closed part.
     ...{
       dc: { format: WITHIN, identifier: WITHIN, relation: WITHIN },

@@ -37,7 +37,7 @@ export function foundIn(xml: string, where: string): Found {
 /** What a unit was when it was taken in: read from what was kept of it, and written. */
 function unitThen(found: Found, unit: Component, writer: Writer) {
   const agents = people();
-  const then = { ...readUnit(found, agents, unit.children.length > 0), id: unit.id, children: [] };
+  const then = readUnit(found, agents, unit.id, unit.children.length > 0);
   // Read first: reading is what makes the agents known.
   return writer.unit(then, writer.contextOf({ people: agents.list() }), found.name);
 }

@@ -1,11 +1,16 @@
 import type { Component } from '../../catalogue/component.ts';
 import type { FindingAid } from '../../catalogue/finding-aid.ts';
+import type { Kept } from '../../catalogue/kept.ts';
 import { compact } from '../../intake/ead/compact.ts';
-import type { XmlElement } from '../../xml/element.ts';
+import type { Found } from '../../intake/ead/found.ts';
+import type { ReadEad } from '../../intake/ead/index.ts';
+import type { FoundUnit } from '../../intake/ead/units.ts';
+import { element, type XmlElement } from '../../xml/element.ts';
 import { EAD3_WRITER } from '../ead3/index.ts';
 import { EAD2002_WRITER } from '../ead2002/index.ts';
 import type { Writer } from './as-found.ts';
 import type { Context } from './context.ts';
+import { isSame } from './same.ts';
 
 export const WRITERS: Readonly<Record<Writer['version'], Writer>> = {
   ead3: EAD3_WRITER,
@@ -13,46 +18,50 @@ export const WRITERS: Readonly<Record<Writer['version'], Writer>> = {
 };
 
 /**
- * A finding aid without what was kept of units that the model holds whole: they are written as they were found anyway.
- * @param differs called for each of the others, with what the writer makes of it
+ * The finding aid that was read, in which the control and each unit that the model does not hold whole are kept as they
+ * were found; the others are written as they were found anyway. The units are those that were read: they are new, and
+ * tens of thousands of them are not made twice.
+ * @param differs called for each unit that is kept, with what the writer makes of it
  */
 export function keptWhereNeeded(
-  aid: FindingAid,
-  differs: (unit: Component, written: XmlElement) => void = () => {},
+  { version, aid, shell, found }: Pick<ReadEad, 'version' | 'aid' | 'shell' | 'found'>,
+  differs: (found: Found, written: XmlElement) => void = () => {},
 ): FindingAid {
-  const { kept } = aid.control;
-  if (kept === undefined) return aid;
-  const writer = WRITERS[kept.format];
+  const writer = WRITERS[version];
   const context = writer.contextOf(aid);
-  const { kept: _, ...control } = aid.control;
-  const whole = compact({ name: 'ead', attributes: {}, children: [writer.control(control, context)] });
-  return {
-    ...aid,
-    control: whole === kept.xml ? control : aid.control,
-    collection: slim(aid.collection, 'archdesc', { writer, context, differs }),
-  };
+  keepUnits(aid.collection, 'archdesc', { writer, context, found, differs });
+  const whole = element('ead', {}, [writer.control(aid.control, context)]);
+  if (isSame(shell, whole)) return aid;
+  return { ...aid, control: { ...aid.control, kept: { format: version, xml: compact(shell) } } };
 }
 
-interface Slimming {
+interface Keeping {
   writer: Writer;
   context: Context;
-  differs: (unit: Component, written: XmlElement) => void;
+  found: ReadonlyMap<Component, FoundUnit>;
+  differs: (found: Found, written: XmlElement) => void;
 }
 
-function slim(unit: Component, name: string, slimming: Slimming): Component {
-  const { writer, context, differs } = slimming;
-  const children = unit.children.map((child) => slim(child, 'c', slimming));
-  const { kept, ...rest } = unit;
-  if (kept === undefined) return { ...unit, children };
-  const now = writer.unit(unit, context, name);
-  const units = name === 'archdesc' && children.length > 0 ? [DSC[writer.version]] : [];
-  if (kept.before === undefined && compact({ ...now, children: [...now.children, ...units] }) === kept.xml)
-    return { ...rest, children };
-  differs(unit, now);
-  return { ...unit, children };
+function keepUnits(unit: Component, name: string, keeping: Keeping): void {
+  for (const child of unit.children) keepUnits(child, 'c', keeping);
+  const { writer, context, differs } = keeping;
+  const found = keeping.found.get(unit);
+  if (found === undefined) return;
+  const written = writer.unit(unit, context, name);
+  const { before } = found;
+  if (before === undefined && isSame(found.element, withPlace(written, unit, writer))) return;
+  const kept: Kept = { format: writer.version, xml: compact(found.element) };
+  if (before !== undefined) kept.before = before;
+  unit.kept = kept;
+  differs(found.element, written);
 }
 
-/** The element of the units as the writers make it, with an empty `c` for them. */
+/** The whole holds the element of its units as the writers make it, with an empty `c` for them. */
+function withPlace(written: ReturnType<Writer['unit']>, { children }: Component, { version }: Writer) {
+  if (written.name !== 'archdesc' || children.length === 0) return written;
+  return { ...written, children: [...written.children, DSC[version]] };
+}
+
 const UNITS = { name: 'c', attributes: {}, children: [] };
 const DSC = {
   ead3: { name: 'dsc', attributes: { dsctype: 'combined' }, children: [UNITS] },

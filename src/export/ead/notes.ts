@@ -8,24 +8,24 @@ import { optional, ps } from './text.ts';
 
 /** Running texts of a component and the element of each, in the order of ISAD(G) 3.2 to 3.7. */
 const NOTES = [
-  ['custodialHistory', 'custodhist'],
-  ['acquisition', 'acqinfo'],
-  ['scopeAndContent', 'scopecontent'],
-  ['appraisal', 'appraisal'],
-  ['accruals', 'accruals'],
-  ['arrangement', 'arrangement'],
-  ['accessConditions', 'accessrestrict'],
-  ['useConditions', 'userestrict'],
-  ['legalStatus', 'legalstatus'],
-  ['physicalCharacteristics', 'phystech', 'physical characteristics'],
-  ['technicalRequirements', 'phystech', 'technical requirements'],
-  ['otherFindingAids', 'otherfindaid'],
-  ['originals', 'originalsloc'],
-  ['copies', 'altformavail'],
-  ['relatedMaterial', 'relatedmaterial'],
-  ['separatedMaterial', 'separatedmaterial'],
-  ['publications', 'bibliography'],
-] as const satisfies readonly (readonly [keyof Component, string, string?])[];
+  { field: 'custodialHistory', name: 'custodhist' },
+  { field: 'acquisition', name: 'acqinfo' },
+  { field: 'scopeAndContent', name: 'scopecontent' },
+  { field: 'appraisal', name: 'appraisal' },
+  { field: 'accruals', name: 'accruals' },
+  { field: 'arrangement', name: 'arrangement' },
+  { field: 'accessConditions', name: 'accessrestrict' },
+  { field: 'useConditions', name: 'userestrict' },
+  { field: 'legalStatus', name: 'legalstatus' },
+  { field: 'physicalCharacteristics', name: 'phystech', kind: 'physical characteristics' },
+  { field: 'technicalRequirements', name: 'phystech', kind: 'technical requirements' },
+  { field: 'otherFindingAids', name: 'otherfindaid' },
+  { field: 'originals', name: 'originalsloc' },
+  { field: 'copies', name: 'altformavail' },
+  { field: 'relatedMaterial', name: 'relatedmaterial' },
+  { field: 'separatedMaterial', name: 'separatedmaterial' },
+  { field: 'publications', name: 'bibliography' },
+] as const satisfies readonly { field: keyof Component; name: string; kind?: string }[];
 
 /** In what the versions of EAD differ where notes are concerned. */
 export interface NoteStyle {
@@ -39,24 +39,37 @@ export interface NoteStyle {
  * All notes of a component, from its history to how it was described.
  * @param histories the agents whose own histories stand under their names beside that of the component
  */
-export function* notes(
+export function notes(
   component: Component,
   style: NoteStyle,
   histories: readonly Agent[] = [],
-): Generator<XmlElement> {
-  const history = [...ps(component.biographicalHistory ?? ''), ...histories.flatMap(historyOf)];
-  if (history.length > 0) yield element('bioghist', {}, history);
-  for (const [field, name, kind] of NOTES) {
+): XmlElement[] {
+  const found: XmlElement[] = [];
+  const { biographicalHistory } = component;
+  const history = biographicalHistory === undefined ? [] : ps(biographicalHistory);
+  history.push(...histories.flatMap(historyOf));
+  if (history.length > 0) found.push(element('bioghist', {}, history));
+  for (const row of NOTES) {
+    const { field, name } = row;
+    // Most units have none of them; a legal status may stand with the conditions of access.
+    if (component[field] === undefined && field !== 'accessConditions') continue;
     const content = contentOf(component, field, style);
     if (content === undefined) continue;
-    yield element(name, kind === undefined ? {} : { [style.kind]: kind }, content);
+    const kind = 'kind' in row ? row.kind : field === 'accessConditions' ? closed(component) : undefined;
+    found.push(element(name, kind === undefined ? {} : { [style.kind]: kind }, content));
   }
   for (const { head, text } of component.generalNotes)
-    yield element('odd', {}, [...optional('head', head), ...ps(text)]);
+    found.push(element('odd', {}, [...optional('head', head), ...ps(text)]));
   if (component.preferredCitation !== undefined)
-    yield element('prefercite', {}, ps(component.preferredCitation));
-  if (component.processing !== undefined) yield element('processinfo', {}, ps(component.processing));
+    found.push(element('prefercite', {}, ps(component.preferredCitation)));
+  if (component.processing !== undefined) found.push(element('processinfo', {}, ps(component.processing)));
+  return found;
 }
+
+/** EAD has no word of its own for it, and a statement in words tells a program nothing. */
+const RESTRICTED = 'restricted';
+
+const closed = ({ accessConditions: access }: Component) => (access?.restricted ? RESTRICTED : undefined);
 
 function historyOf(agent: Agent): XmlElement[] {
   if (agent.history === undefined) return [];
@@ -65,7 +78,7 @@ function historyOf(agent: Agent): XmlElement[] {
 
 function contentOf(
   component: Component,
-  field: (typeof NOTES)[number][0],
+  field: (typeof NOTES)[number]['field'],
   style: NoteStyle,
 ): XmlElement[] | undefined {
   const { accessConditions: access, legalStatus } = component;

@@ -12,7 +12,8 @@ const MOST = 12;
  */
 export function sayReport(report: TakeInReport, folder: string): string[] {
   const { version, understood, keptAsFound, repaired } = report;
-  const count = ([what, number]: [string, number]) => `${number} ${what}`;
+  const count = ([what, number]: [string, number]) =>
+    `${number} ${number === 1 ? oneOf(what) : manyOf(what)}`;
   const times = ([what, number]: [string, number]) => (number === 1 ? what : `${what} (${number})`);
   const kept = Object.entries(keptAsFound);
   return [
@@ -26,6 +27,22 @@ export function sayReport(report: TakeInReport, folder: string): string[] {
     `To look at it: kinfonds check ${folder}`,
   ];
 }
+
+/** What is counted in the plural, as one. */
+const ONE: Readonly<Record<string, string>> = {
+  dates: 'date',
+  'dates in words only': 'date in words only',
+  extents: 'extent',
+  containers: 'container',
+  'digital copies': 'digital copy',
+  'access points': 'access point',
+  'people, families and bodies': 'person, family or body',
+};
+
+const oneOf = (what: string): string => ONE[what] ?? what;
+
+/** Levels of description stand in the singular; a series and a fonds are called so in the plural too. */
+const manyOf = (what: string): string => (Object.hasOwn(ONE, what) || what.endsWith('s') ? what : `${what}s`);
 
 /** What a version of EAD does not hold of a finding aid that was found in the other, as one sentence; none if nothing. */
 export function sayNotHeld({ words, attributes }: NotHeld, version: EadVersion): string | undefined {

@@ -27,17 +27,14 @@ export async function takeIn(
   file: string,
   today: string,
 ): Promise<{ aid: FindingAid; report: TakeInReport }> {
-  const { version, aid: read, repaired, found } = await readEad(bytes, file, today);
-  const kept = new Map<string, number>();
-  const aid = keptWhereNeeded(read, (unit, written) => {
-    const element = found.get(unit.id);
-    if (element !== undefined) countBeyond(element, written, kept);
-  });
+  const read = await readEad(bytes, file, today);
+  const kept = countBeyond();
+  const aid = keptWhereNeeded(read, kept.add);
   const report: TakeInReport = {
-    version,
+    version: read.version,
     understood: understood(aid),
-    keptAsFound: Object.fromEntries([...kept].sort(([a, n], [b, m]) => m - n || (a < b ? -1 : 1))),
-    repaired,
+    keptAsFound: Object.fromEntries([...kept.counts()].sort(([a, n], [b, m]) => m - n || (a < b ? -1 : 1))),
+    repaired: read.repaired,
   };
   return { aid, report };
 }
@@ -49,8 +46,9 @@ function understood({ people, collection }: FindingAid): Record<string, number> 
   };
   const walk = (unit: Component): void => {
     add(unit.level, 1);
-    add('dates', unit.dates.filter(({ edtf }) => edtf !== undefined).length);
-    add('dates in words only', unit.dates.filter(({ edtf }) => edtf === undefined).length);
+    const inWords = unit.dates.filter(({ edtf }) => edtf === undefined).length;
+    add('dates', unit.dates.length - inWords);
+    add('dates in words only', inWords);
     add('extents', unit.extents.length);
     add('containers', unit.containers.length);
     add('digital copies', unit.digitalCopies.length);

@@ -10,8 +10,26 @@ const STANDARD = /^(\d{4})(?:-?(\d\d)(?:-?(\d\d))?)?$/;
 /** Elements that tell a date of the unit. */
 export const DATES: ReadonlySet<string> = new Set(['unitdate', 'unitdatestructured']);
 
-/** The dates among the children of a `did`: words and structure that tell the same date are one statement. */
+/**
+ * The dates among the children of a `did`: words and structure that tell the same date are one statement. Units of the
+ * same date share one list, which a writer then has to write only once.
+ */
 export function dates(elements: readonly Found[]): DateStatement[] {
+  const found = statements(elements);
+  const [only] = found;
+  if (only === undefined || found.length > 1) return found;
+  const key = `${only.type} ${only.edtf ?? ''} ${only.expression}`;
+  const before = SHARED.get(key);
+  if (before !== undefined) return before;
+  if (SHARED.size > MOST_SHARED) SHARED.clear();
+  SHARED.set(key, found);
+  return found;
+}
+
+const SHARED = new Map<string, DateStatement[]>();
+const MOST_SHARED = 10_000;
+
+function statements(elements: readonly Found[]): DateStatement[] {
   const found: DateStatement[] = [];
   let inWords: { type: DateStatement['type']; expression: string } | undefined;
   for (const element of elements) {
@@ -45,6 +63,9 @@ const readWords = once((expression: string): string | undefined => {
   return reading.kind === 'date' ? reading.edtf : undefined;
 });
 
+const normalOf = once(normalDate);
+const structureOf = once(structuredDate);
+
 /** Of the readings that the words allow, the one that the attribute agrees with; else what the attribute says. */
 function ofNormal(normal: string, certainty: string | undefined, expression: string): string | undefined {
   const ends = normal.trim().split('/').map(standard);
@@ -52,24 +73,40 @@ function ofNormal(normal: string, certainty: string | undefined, expression: str
   if (from === undefined || to === undefined || ends.length > 2) return readWords(expression);
   const plain = from === to ? from : `${from}/${to}`;
   const read = readWords(expression);
-  if (read !== undefined && normalDate(read) === plain && certaintyOf(read) === certainty) return read;
+  if (read !== undefined && normalOf(read) === plain && certaintyOf(read) === certainty) return read;
   const mark = MARKS[certainty ?? ''] ?? '';
   const edtf = mark === '' ? plain : plain.replace(/(?=\/)|$/g, mark);
-  return normalDate(edtf) === undefined ? read : edtf;
+  return normalOf(edtf) === undefined ? read : edtf;
 }
 
-const certaintyOf = (edtf: string) => (/[?~%]/.test(edtf) ? structuredDate(edtf)?.certainty : undefined);
+const certaintyOf = (edtf: string) => (/[?~%]/.test(edtf) ? structureOf(edtf)?.certainty : undefined);
 
 function standard(text: string): string | undefined {
   const [, year, month, day] = STANDARD.exec(text.trim()) ?? [];
   return year && [year, month, day].filter((part) => part !== undefined).join('-');
 }
 
-/** `unitdatestructured` of EAD3: one date, a range, or a set of both. */
-function structured(
-  element: Found,
-  inWords: { type: DateStatement['type']; expression: string } | undefined,
-): DateStatement | undefined {
+type InWords = { type: DateStatement['type']; expression: string } | undefined;
+
+/** `unitdatestructured` of EAD3: one date, a range, or a set of both. What is told in the same way is worked out once. */
+function structured(element: Found, inWords: InWords): DateStatement | undefined {
+  const [part, ...more] = elementsOf(element);
+  if (part?.name !== 'datesingle' || more.length > 0) return takenTogether(element, inWords);
+  const { standarddate, notbefore, notafter } = part.attributes;
+  const said = [typeOf(element), element.attributes.certainty, standarddate, notbefore, notafter];
+  const key = [...said, inWords?.type, inWords?.expression, words(part)].join('\n');
+  const before = SINGLE.get(key);
+  if (before !== undefined) return before;
+  if (SINGLE.size > MOST_SHARED) SINGLE.clear();
+  const statement = takenTogether(element, inWords);
+  if (statement !== undefined) SINGLE.set(key, statement);
+  return statement;
+}
+
+const SINGLE = new Map<string, DateStatement>();
+
+/** What the structure says together with the words before it. */
+function takenTogether(element: Found, inWords: InWords): DateStatement | undefined {
   const parts = elementsOf(element).flatMap((part) => (part.name === 'dateset' ? elementsOf(part) : [part]));
   const said = parts.map(said1).filter((text) => text !== '');
   const members = parts.map(memberOf);
@@ -89,9 +126,9 @@ function structured(
   const edtf =
     attempts.find(
       (one) =>
-        structuredDate(one)?.certainty === element.attributes.certainty &&
-        (spans === undefined || normalDate(one) === spans),
-    ) ?? attempts.find((one) => structuredDate(one) !== undefined);
+        structureOf(one)?.certainty === element.attributes.certainty &&
+        (spans === undefined || normalOf(one) === spans),
+    ) ?? attempts.find((one) => structureOf(one) !== undefined);
   const display = inWords === undefined && edtf !== undefined && members.length > 0 && said.length === 0;
   return {
     type: inWords === undefined ? type : inWords.type,
@@ -102,7 +139,7 @@ function structured(
 
 /** The outer ends of the members, as normalDate writes them. */
 function spanOf(members: readonly string[]): string | undefined {
-  return members.length === 1 ? normalDate(members[0] ?? '') : undefined;
+  return members.length === 1 ? normalOf(members[0] ?? '') : undefined;
 }
 
 function said1(part: Found): string {

@@ -8,81 +8,80 @@ import {
 } from '../../catalogue/component.ts';
 import { NAMES, type People } from './agents.ts';
 import { DATES, dates } from './dates.ts';
-import { at, byName, elementsOf, type Found, within } from './found.ts';
+import { at, elementsOf, type Found, named, within } from './found.ts';
 import { isId } from './ids.ts';
 import { languagesIn } from './languages.ts';
 import { PHYSICAL, physicalDescription } from './physical-description.ts';
 import { isSeen, lineOf, proseOf, words } from './text.ts';
 
-/** What a `did` says of a unit; what has no field of its own goes to the general notes. */
-export type Identified = Pick<
-  Component,
-  'otherIdentifiers' | 'dates' | 'extents' | 'creators' | 'languages' | 'containers' | 'digitalCopies'
-> &
-  Partial<
-    Pick<
-      Component,
-      | 'referenceCode'
-      | 'title'
-      | 'physicalDescription'
-      | 'repository'
-      | 'abstract'
-      | 'languageNote'
-      | 'physicalLocation'
-    >
-  > & { notes: Component['generalNotes'] };
-
-/** Elements whose names say what they hold; a `did` is asked for each of them by name. */
+/** Elements of which each is a general note of the unit. */
 const NOTES = new Set(['didnote', 'note', 'footnote']);
 
-/** Reads a `did`. */
-export function identified(did: Found, people: People): Identified {
-  const named = byName(did);
-  const lines = (name: string, between: string) =>
-    named(name)
-      .map(words)
-      .filter((text) => text !== '')
-      .join(between) || undefined;
-  const title = lines('unittitle', '; ');
-  const abstract = lines('abstract', '\n\n');
-  const physicalLocation = lines('physloc', '; ');
-  const keeper = repositoryOf(named('repository')[0], named('unitid'));
-  return {
-    ...identifiers(named('unitid')),
-    ...(title !== undefined && { title }),
-    dates: dates(within(did, DATES)),
-    ...physicalDescription(elementsOf(did).filter(({ name }) => PHYSICAL.has(name))),
-    creators: named('origination').flatMap((element) => makers(element, people)),
-    ...(keeper !== undefined && { repository: keeper }),
-    ...(abstract !== undefined && { abstract }),
-    ...languagesIn(named('langmaterial')),
-    containers: named('container').flatMap(container),
-    ...(physicalLocation !== undefined && { physicalLocation }),
-    digitalCopies: within(did, COPIES).flatMap(digitalCopy),
-    notes: elementsOf(did)
-      .filter(({ name }) => NOTES.has(name))
-      .flatMap((element) => {
-        const text = proseOf(element);
-        const head = lineOf(at(element, 'head')) ?? element.attributes.label;
-        return text === undefined ? [] : [{ ...(isSeen(head) && { head }), text }];
-      }),
-  };
+/** Reads a `did` into the unit; what has no field of its own goes to the general notes. */
+export function identify(unit: Component, did: Found, people: People): void {
+  const unitIds = named(did, 'unitid');
+  setIdentifiers(unit, unitIds);
+  unit.title = lines(named(did, 'unittitle'), '; ');
+  unit.dates = dates(within(did, DATES));
+  setPhysicalDescription(unit, did);
+  for (const element of named(did, 'origination')) unit.creators.push(...makers(element, people));
+  const keeper = repositoryOf(named(did, 'repository')[0], unitIds);
+  if (keeper !== undefined) unit.repository = keeper;
+  const abstract = lines(named(did, 'abstract'), '\n\n');
+  if (abstract !== '') unit.abstract = abstract;
+  const languages = named(did, 'langmaterial');
+  if (languages.length > 0) setLanguages(unit, languages);
+  for (const element of named(did, 'container')) addContainer(unit, element);
+  const physicalLocation = lines(named(did, 'physloc'), '; ');
+  if (physicalLocation !== '') unit.physicalLocation = physicalLocation;
+  for (const element of within(did, COPIES)) unit.digitalCopies.push(...digitalCopy(element));
+  for (const child of did.children)
+    if (typeof child !== 'string' && NOTES.has(child.name)) addNote(unit, child);
+}
+
+/** The texts of elements that tell one thing together; blank where there is none. */
+function lines(elements: readonly Found[], between: string): string {
+  const [first] = elements;
+  if (first === undefined || elements.length === 1) return first === undefined ? '' : words(first);
+  return elements
+    .map(words)
+    .filter((text) => text !== '')
+    .join(between);
+}
+
+function addNote(unit: Component, element: Found): void {
+  const text = proseOf(element);
+  const head = lineOf(at(element, 'head')) ?? element.attributes.label;
+  if (text !== undefined) unit.generalNotes.push({ ...(isSeen(head) && { head }), text });
+}
+
+function setPhysicalDescription(unit: Component, did: Found): void {
+  const elements = elementsOf(did).filter(({ name }) => PHYSICAL.has(name));
+  if (elements.length === 0) return;
+  const { extents, physicalDescription: inWords } = physicalDescription(elements);
+  unit.extents = extents;
+  if (inWords !== undefined) unit.physicalDescription = inWords;
+}
+
+function setLanguages(unit: Component, elements: readonly Found[]): void {
+  const { languages, languageNote } = languagesIn(elements);
+  unit.languages = languages;
+  if (languageNote !== undefined) unit.languageNote = languageNote;
 }
 
 /** The first that is of no special type is the reference code: ISAD(G) 3.1.1. */
-function identifiers(elements: readonly Found[]): Pick<Component, 'otherIdentifiers' | 'referenceCode'> {
+function setIdentifiers(unit: Component, elements: readonly Found[]): void {
+  if (elements.length === 0) return;
   const said = elements.flatMap((element) => {
     const { localtype, type = localtype } = element.attributes;
     const value = words(element);
     return value === '' ? [] : [{ type: isSeen(type) ? type : undefined, value }];
   });
   const main = said.find(({ type }) => type === undefined) ?? (said.length === 1 ? said[0] : undefined);
-  return {
-    ...(main !== undefined && { referenceCode: main.value }),
-    otherIdentifiers: said
-      .filter((one) => one !== main)
-      .map(({ type = 'other', value }) => ({ type, value })),
-  };
+  if (main !== undefined) unit.referenceCode = main.value;
+  unit.otherIdentifiers = said
+    .filter((one) => one !== main)
+    .map(({ type = 'other', value }) => ({ type, value }));
 }
 
 /** Who keeps the unit; its codes may stand with the reference code. */
@@ -119,21 +118,18 @@ function makers(element: Found, people: People): Component['creators'] {
   return links.map(people.link).filter((link) => link !== undefined);
 }
 
-function container(element: Found): Container[] {
+function addContainer(unit: Component, element: Found): void {
   const { localtype, type = localtype, label, id: own, parent, containerid } = element.attributes;
   const number = words(element) || containerid;
-  if (!isSeen(number)) return [];
+  if (!isSeen(number)) return;
   // EAD 2002 allows a type of one word only; its label may have it in full.
   const inFull = label !== undefined && label.replace(/\s+/g, '-') === type ? label : type;
+  const said = isSeen(inFull) ? inFull : isSeen(label) ? label : 'container';
+  const container: Container = { type: said, number };
+  if (isId(own)) container.id = own;
   const inside = parent?.trim().split(/\s+/)[0];
-  return [
-    {
-      ...(isId(own) && { id: own }),
-      type: [inFull, label].find(isSeen) ?? 'container',
-      number,
-      ...(isId(inside) && { parent: inside }),
-    },
-  ];
+  if (isId(inside)) container.parent = inside;
+  unit.containers.push(container);
 }
 
 const COPIES: ReadonlySet<string> = new Set(['dao', 'daoloc']);

@@ -20,16 +20,15 @@ export function elementsOf({ children }: Found, name?: string): Found[] {
   return found;
 }
 
-/** The elements among the children by their names. */
-export function byName({ children }: Found): (name: string) => readonly Found[] {
-  const names = new Map<string, Found[]>();
+/** The elements of a name among the children. Most are asked for where there is none: then nothing is made. */
+export function named({ children }: Found, name: string): readonly Found[] {
+  let found: Found[] | undefined;
   for (const child of children) {
-    if (typeof child === 'string') continue;
-    const alike = names.get(child.name);
-    if (alike === undefined) names.set(child.name, [child]);
-    else alike.push(child);
+    if (typeof child === 'string' || child.name !== name) continue;
+    if (found === undefined) found = [child];
+    else found.push(child);
   }
-  return (name) => names.get(name) ?? NONE;
+  return found ?? NONE;
 }
 
 const NONE: readonly Found[] = [];
@@ -37,9 +36,13 @@ const NONE: readonly Found[] = [];
 /** The first child of a name, and below it the first of the next name. */
 export function at(element: Found | undefined, ...names: readonly string[]): Found | undefined {
   let here = element;
-  for (const name of names)
-    here = here?.children.find((child): child is Found => isElement(child) && child.name === name);
+  for (const name of names) here = here && firstNamed(here, name);
   return here;
+}
+
+function firstNamed({ children }: Found, name: string): Found | undefined {
+  for (const child of children) if (typeof child !== 'string' && child.name === name) return child;
+  return undefined;
 }
 
 /** Every element of these names, however deep, in the order of the document; what lies within one is not searched. */
@@ -47,7 +50,7 @@ export function within(element: Found, names: ReadonlySet<string>, into: Found[]
   for (const child of element.children) {
     if (typeof child === 'string') continue;
     if (names.has(child.name)) into.push(child);
-    else within(child, names, into);
+    else if (child.children.length > 0) within(child, names, into);
   }
   return into;
 }

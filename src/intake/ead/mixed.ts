@@ -1,4 +1,5 @@
-import { type Found, isElement } from './found.ts';
+import type { Found } from './found.ts';
+import { afterBlanks } from './scan-text.ts';
 
 /**
  * Elements in which a blank between two others parts two words, by the content models of EAD3 1.1.1 and EAD 2002: they
@@ -13,18 +14,27 @@ const RUNNING = new Set(
   ).split(' '),
 );
 
-const isBlank = (text: string) => /^[ \t\r\n]*$/.test(text);
-
-/** An element without its indentation. */
+/** An element without its indentation. Every element passes here, so nothing is made for one that has none. */
 export function withoutIndentation(element: Found): Found {
   const { name, children } = element;
-  const only = children.length === 1;
-  if (only && (typeof children[0] === 'object' || RUNNING.has(name))) return element;
-  if (RUNNING.has(name)) {
-    // A running text that holds elements alone was laid out on lines by its writer only where a line break says so.
-    const laidOut = children.every((child) => isElement(child) || (isBlank(child) && child.includes('\n')));
-    if (!laidOut || children.filter(isElement).length > 1) return element;
-  } else if (!children.every((child) => isElement(child) || isBlank(child))) return element;
-  const kept = children.filter(isElement);
-  return kept.length === children.length ? element : { ...element, children: kept };
+  const [only] = children;
+  if (only === undefined || (children.length === 1 && typeof only === 'object')) return element;
+  let elements = 0;
+  let onOneLine = false;
+  for (const child of children) {
+    if (typeof child === 'object') elements += 1;
+    else if (afterBlanks(child, 0) < child.length) return element;
+    else if (!child.includes('\n')) onOneLine = true;
+  }
+  // A running text that holds an element alone was laid out on lines by its writer only where a line break says so.
+  if (
+    elements === children.length ||
+    (RUNNING.has(name) && (children.length === 1 || onOneLine || elements > 1))
+  )
+    return element;
+  return {
+    name,
+    attributes: element.attributes,
+    children: children.filter((child) => typeof child === 'object'),
+  };
 }

@@ -38,43 +38,32 @@ const FIELDS: Readonly<Record<string, ProseField>> = {
 /** Elements that only hold such texts together; gone from EAD 2002's successor. */
 const WRAPPERS = new Set(['descgrp', 'admininfo', 'add']);
 
-/** Running texts and access points of a unit. */
-export type Described = Partial<Pick<Component, ProseField>> & {
-  accessConditions?: AccessConditions;
-  generalNotes: Component['generalNotes'];
-  people: Component['people'];
-  accessPoints: AccessPoint[];
-};
+/** Reads one element that stands beside the `did` of a unit, but for the units below it, into the unit. */
+export function describe(unit: Component, element: Found, people: People): void {
+  const { name } = element;
+  const field = fieldOf(element);
+  if (WRAPPERS.has(name)) {
+    for (const part of elementsOf(element)) if (part.name !== 'head') describe(unit, part, people);
+  } else if (name === 'controlaccess') addAccessPoints(unit, element, people);
+  else if (name === 'accessrestrict') {
+    const access = accessConditions(element, unit.accessConditions);
+    if (access !== undefined) unit.accessConditions = access;
+    for (const status of within(element, LEGAL))
+      add(unit, 'legalStatus', paragraphsOf(status).join('\n\n') || undefined);
+  } else if (field === undefined) addNote(unit, element);
+  else add(unit, field, proseOf(element));
+}
 
-/** Reads everything of a unit that stands beside its `did`, but for the units below it. */
-export function described(elements: readonly Found[], people: People): Described {
-  const found: Described = { generalNotes: [], people: [], accessPoints: [] };
-  const add = (field: ProseField, text: string | undefined) => {
-    if (text === undefined) return;
-    const before = found[field];
-    found[field] = before === undefined ? text : `${before}\n\n${text}`;
-  };
-  const read = (element: Found): void => {
-    const { name } = element;
-    const field = fieldOf(element);
-    if (WRAPPERS.has(name)) {
-      for (const part of elementsOf(element)) if (part.name !== 'head') read(part);
-    } else if (name === 'controlaccess') accessPoints(element, people, found);
-    else if (name === 'accessrestrict') {
-      const access = accessConditions(element, found.accessConditions);
-      if (access !== undefined) found.accessConditions = access;
-      for (const status of within(element, LEGAL))
-        add('legalStatus', paragraphsOf(status).join('\n\n') || undefined);
-    } else if (field === undefined) note(element);
-    else add(field, proseOf(element));
-  };
-  const note = (element: Found) => {
-    const text = proseOf(element);
-    const head = lineOf(at(element, 'head')) ?? TITLES[element.name];
-    if (text !== undefined) found.generalNotes.push({ ...(head !== undefined && { head }), text });
-  };
-  for (const element of elements) read(element);
-  return found;
+function add(unit: Component, field: ProseField, text: string | undefined): void {
+  if (text === undefined) return;
+  const before = unit[field];
+  unit[field] = before === undefined ? text : `${before}\n\n${text}`;
+}
+
+function addNote(unit: Component, element: Found): void {
+  const text = proseOf(element);
+  const head = lineOf(at(element, 'head')) ?? TITLES[element.name];
+  if (text !== undefined) unit.generalNotes.push({ ...(head !== undefined && { head }), text });
 }
 
 /** What stands over a note whose element says what it is and that has no heading of its own. */
@@ -82,9 +71,11 @@ const TITLES: Readonly<Record<string, string>> = { fileplan: 'File plan', index:
 
 const LEGAL: ReadonlySet<string> = new Set(['legalstatus']);
 
-function fieldOf({ name, attributes }: Found): ProseField | undefined {
-  const kind = attributes.localtype ?? attributes.type;
-  if (name === 'phystech' && kind === 'technical requirements') return 'technicalRequirements';
+const kindOf = ({ attributes }: Found): string | undefined => attributes.localtype ?? attributes.type;
+
+function fieldOf(element: Found): ProseField | undefined {
+  const { name } = element;
+  if (name === 'phystech' && kindOf(element) === 'technical requirements') return 'technicalRequirements';
   return Object.hasOwn(FIELDS, name) ? FIELDS[name] : undefined;
 }
 
@@ -109,7 +100,11 @@ function accessConditions(
   if (said === '') return before;
   return {
     statement: said,
-    restricted: until !== undefined || (RESTRICTED.test(said) && !OPEN.test(said)),
+    restricted:
+      before?.restricted === true ||
+      kindOf(element) === 'restricted' ||
+      until !== undefined ||
+      (RESTRICTED.test(said) && !OPEN.test(said)),
     ...(until !== undefined && { until }),
   };
 }
@@ -129,18 +124,18 @@ const POINTS: Readonly<Record<string, AccessPoint['type']>> = {
 };
 const HEADINGS: ReadonlySet<string> = new Set([...NAMES, ...Object.keys(POINTS)]);
 
-function accessPoints(element: Found, people: People, found: Described): void {
+function addAccessPoints(unit: Component, element: Found, people: People): void {
   for (const one of within(element, HEADINGS)) {
     const type = POINTS[one.name];
     if (type === undefined) {
       const link = people.link(one);
-      if (link !== undefined) found.people.push(link);
+      if (link !== undefined) unit.people.push(link);
       continue;
     }
     const term = heading(one, ' -- ');
     const { source, identifier = one.attributes.authfilenumber } = one.attributes;
     if (term === '') continue;
-    found.accessPoints.push({
+    unit.accessPoints.push({
       type,
       term,
       ...(isSeen(source) && { source }),

@@ -18,11 +18,23 @@ export const isSeen = (text: string | undefined): text is string =>
 export function words(element: Found): string {
   const only = element.children.length === 1 ? element.children[0] : undefined;
   const text = typeof only === 'string' ? only : flat(element);
-  const line = /[\t\r\n]| {2}|^ | $/.test(text)
-    ? text.replace(/[ \t\r\n]+/g, ' ').replace(/^ | $/g, '')
-    : text;
+  if (isTidy(text)) return text;
+  const line = text.replace(/[ \t\r\n]+/g, ' ').replace(/^ | $/g, '');
   return isSeen(line) ? line : '';
 }
+
+/** Whether a text is plain English with single blanks between its words; most are, and are told so in one look. */
+function isTidy(text: string): boolean {
+  let before = BLANK;
+  for (let at = 0; at < text.length; at++) {
+    const code = text.charCodeAt(at);
+    if (code < BLANK || code >= DELETE || (code === BLANK && before === BLANK)) return false;
+    before = code;
+  }
+  return before !== BLANK;
+}
+
+const [BLANK, DELETE] = [0x20, 0x7f];
 
 function flat({ children }: Found): string {
   let text = '';

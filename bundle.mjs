@@ -3,16 +3,20 @@
 import { copyFileSync, readFileSync } from 'node:fs';
 import { build } from 'rolldown';
 
+/** Packages that nearly every call needs, and of many files, go into it. */
+const WITHIN = ['commander', 'zod'];
+
 const { dependencies } = JSON.parse(readFileSync('package.json', 'utf8'));
+const beside = Object.keys(dependencies).filter((name) => !WITHIN.includes(name));
 
 await build({
   // A worker is started from the file `thread.js` beside the program's own.
   input: { main: 'src/cli/main.ts', thread: 'src/handover/bag/thread.ts' },
   platform: 'node',
-  external: Object.keys(dependencies).map((name) => new RegExp(`^${name}(?:/|$)`)),
+  external: beside.map((name) => new RegExp(`^${name}(?:/|$)`)),
   output: { dir: 'dist/cli', cleanDir: true, entryFileNames: '[name].js', chunkFileNames: '[name].js' },
   logLevel: 'warn',
 });
 
-// It is within, as every call needs it; its licence asks to go with it.
-copyFileSync('node_modules/commander/LICENSE', 'dist/cli/commander-LICENSE');
+// Their licences ask to go with them.
+for (const name of WITHIN) copyFileSync(`node_modules/${name}/LICENSE`, `dist/cli/${name}-LICENSE`);

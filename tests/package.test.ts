@@ -118,7 +118,10 @@ describe.skipIf(!hasNpm)('the package for npm', () => {
     );
     const program = files.filter((path) => path.startsWith('dist/cli/'));
     expect(program).toContain('dist/cli/thread.js');
-    expect(program.filter((path) => !path.endsWith('.js'))).toEqual(['dist/cli/commander-LICENSE']);
+    expect(program.filter((path) => !path.endsWith('.js'))).toEqual([
+      'dist/cli/commander-LICENSE',
+      'dist/cli/zod-LICENSE',
+    ]);
     for (const path of [manifest.bin.kinfonds, manifest.types, manifest.exports['.'].default])
       expect(files).toContain(path.replace(/^\.\//, ''));
   });

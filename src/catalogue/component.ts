@@ -1,4 +1,5 @@
-import countries from 'i18n-iso-countries';
+// Without the names of countries, which nothing here asks for.
+import countries from 'i18n-iso-countries/index.js';
 import { z } from 'zod';
 import { agentLink } from './agent.ts';
 import { kept } from './kept.ts';

@@ -35,6 +35,14 @@ const { version } = JSON.parse(readFileSync(new URL('../../package.json', import
 };
 
 const words = process.argv.slice(2);
+
+/** What is said of a word that is none of its choices, without the terms of the package that reads them. */
+const plainer = (said: string): string =>
+  said.replace(
+    /command-argument value '(.*?)' is invalid for argument '(.*?)'\./,
+    (_, value: string, name: string) => `“${value}” is no ${name.toLowerCase()}.`,
+  );
+
 const program = new Command('kinfonds')
   .description(
     'From the list of a family’s papers to an order, folders, and a finding aid that an archive can load.',
@@ -47,6 +55,7 @@ const program = new Command('kinfonds')
     '\nWithout a command, in a catalogue folder: where things stand, and what to do next (--json for other programs).',
   )
   .exitOverride()
+  .configureOutput({ outputError: (words, write) => write(plainer(words)) })
   .configureHelp({ sortSubcommands: false, showGlobalOptions: false });
 
 for (const add of await Promise.all(called(words).map((load) => load()))) add(program);

@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { z } from 'zod';
-import { writeWhole } from '../catalogue/write-whole.ts';
+import { stageBeside } from '../catalogue/permissions-beside.ts';
 import { type CopyFacts, copyFacts } from './facts.ts';
 
 /** Beside the catalogue, hidden; it may be deleted at any time, and is made again. */
@@ -34,10 +34,17 @@ export async function readCache(folder: string): Promise<Cache> {
   }
 }
 
-/** Keeps the facts for the next time, if the folder can be written to; without them all is read again. */
+/**
+ * Keeps the facts for the next time, if the folder can be written to; without them all is read again. It is no more
+ * open than the list, for names of files tell what there is.
+ */
 export async function writeCache(folder: string, cache: Cache): Promise<void> {
   const copies = [...cache.values()].map((copy) => JSON.stringify(copy)).join(',\n');
   try {
-    await writeWhole(join(folder, CACHE_FILE), `{"version":${VERSION},"copies":[\n${copies}\n]}\n`);
+    const staged = await stageBeside(
+      join(folder, CACHE_FILE),
+      `{"version":${VERSION},"copies":[\n${copies}\n]}\n`,
+    );
+    await staged.commit();
   } catch {}
 }

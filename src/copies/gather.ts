@@ -1,5 +1,5 @@
 import { constants } from 'node:fs';
-import { open, realpath, stat } from 'node:fs/promises';
+import { lstat, open, realpath, stat } from 'node:fs/promises';
 import { availableParallelism } from 'node:os';
 import { join, relative, sep } from 'node:path';
 import { type Cache, type Look, readCache, writeCache } from './cache.ts';
@@ -54,8 +54,25 @@ export async function gatherCopies(
   };
   await Promise.all(Array.from({ length: AT_A_TIME }, worker));
   const isNew = after.size !== before.size || paths.some((path) => after.get(path) !== before.get(path));
-  if (isNew && !afresh) await writeCache(folder, after);
+  if (isNew && !afresh) {
+    await forgetGone(root, after, facts);
+    await writeCache(folder, after);
+  }
   return facts;
+}
+
+/** Takes out what is kept of files that are not there any more; of those that were just looked at that is known. */
+async function forgetGone(root: string, kept: Cache, looked: ReadonlyMap<string, CopyFacts>): Promise<void> {
+  const others = [...kept.keys()].filter((path) => !looked.has(path));
+  const isThere = await Promise.all(
+    others.map((path) =>
+      lstat(join(root, path)).then(
+        () => true,
+        (error: NodeJS.ErrnoException) => troubleOf(error.code) !== 'missing',
+      ),
+    ),
+  );
+  for (const [at, path] of others.entries()) if (isThere[at] === false) kept.delete(path);
 }
 
 interface Looked {

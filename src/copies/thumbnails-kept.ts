@@ -1,6 +1,7 @@
 import { constants } from 'node:fs';
-import { lstat, mkdir, open, readdir, rm, rmdir, writeFile } from 'node:fs/promises';
+import { chmod, lstat, mkdir, open, readdir, rm, rmdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { permissionsBeside } from '../catalogue/permissions-beside.ts';
 import { readThumbnail, type Thumbnail } from './thumbnails-draw.ts';
 
 /** Beside the catalogue, hidden; it may be deleted at any time, and is made again. */
@@ -35,6 +36,7 @@ export async function keptThumbnails(catalogue: string): Promise<Kept> {
   );
   if (!isOurs) return { read: async () => undefined, keep: async () => {}, sweep: async () => {} };
   let isWritable = true;
+  let made: Promise<void> | undefined;
   return {
     async read(sha256) {
       const content = await contentOf(join(folder, nameOf(sha256))).catch(() => undefined);
@@ -44,7 +46,8 @@ export async function keptThumbnails(catalogue: string): Promise<Kept> {
       if (!isWritable) return;
       const path = join(folder, nameOf(sha256));
       try {
-        await mkdir(folder, { recursive: true });
+        made ??= makeFolder(folder, catalogue);
+        await made;
         // What stands there is broken, or a link; `wx` writes through neither.
         await rm(path, { force: true });
         await writeFile(path, jpeg, { flag: 'wx' });
@@ -61,6 +64,16 @@ export async function keptThumbnails(catalogue: string): Promise<Kept> {
       if (wanted.size === 0) await rmdir(folder).catch(() => {});
     },
   };
+}
+
+/** The folder of the thumbnails, no more open than the list: what hangs in it shows what is in that. */
+async function makeFolder(folder: string, catalogue: string): Promise<void> {
+  const allowed = await permissionsBeside(catalogue);
+  await mkdir(folder, { recursive: true });
+  const { mode } = await lstat(folder);
+  // Who may read the list may look into the folder as well; its owner may always.
+  const open = 0o700 | ((allowed & 0o044) >> 2) | (allowed & 0o066);
+  if ((mode & ~open & 0o777) !== 0) await chmod(folder, mode & open);
 }
 
 /** A plain file's content; undefined for anything else, and where it is far too large. */

@@ -64,9 +64,12 @@ function takeGrade(s: Scanner): number | undefined {
 /** "In her thirties": from the first birthday of the ten to the day before that of the next. */
 function readTens(s: Scanner, birth: Birth): string | undefined {
   const start = s.at;
-  skip(s, 'in', 'her', 'his', 'their', 'early', 'the');
+  skip(s, 'in');
+  // "In the thirties" are those of the century, and nobody's age.
+  const isAge = skip(s, 'her', 'his', 'their');
+  skip(s, 'early');
   const sense = senseAt(s);
-  if (sense?.is === 'decade' && s.at > start) {
+  if (sense?.is === 'decade' && isAge) {
     s.at++;
     return spanOfAge(s, birth, 10 * sense.tens, 10 * sense.tens + 9);
   }

@@ -15,19 +15,32 @@ interface Gathered {
   allAreOne: boolean;
 }
 
-const certainFirst = (one: Point, other: Point) => Number(one.mark !== '') - Number(other.mark !== '');
+/** From the certain to what is approximate, uncertain, and both. */
+const DOUBTS: readonly Point['mark'][] = ['', '~', '?', '%'];
+const certainFirst = (one: Point, other: Point) => DOUBTS.indexOf(one.mark) - DOUBTS.indexOf(other.mark);
 
-/** The point that begins first; of those that begin together the certain one, then the one that ends last. */
+/** Of two that say the same, always the same one, in whatever order they come. */
+const byText = (one: Point, other: Point) => (one.text === other.text ? 0 : one.text < other.text ? -1 : 1);
+
+/** The point that begins first; of those that begin together the least doubtful, then the one that ends last. */
 function earlier(one: Point | undefined, other: Point): Point {
   if (!one) return other;
-  const order = one.earliest - other.earliest || certainFirst(one, other) || other.latest - one.latest;
+  const order =
+    one.earliest - other.earliest ||
+    certainFirst(one, other) ||
+    other.latest - one.latest ||
+    byText(one, other);
   return order > 0 ? other : one;
 }
 
-/** The point that ends last; of those that end together the certain one, then the one that begins first. */
+/** The point that ends last; of those that end together the least doubtful, then the one that begins first. */
 function later(one: Point | undefined, other: Point): Point {
   if (!one) return other;
-  const order = other.latest - one.latest || certainFirst(one, other) || one.earliest - other.earliest;
+  const order =
+    other.latest - one.latest ||
+    certainFirst(one, other) ||
+    one.earliest - other.earliest ||
+    byText(one, other);
   return order > 0 ? other : one;
 }
 

@@ -23,8 +23,10 @@ export function asEdtf(text: string): string | undefined {
 /** A short second year that lies this many years ahead is not meant as one: 2001-21. */
 const LONG_SPAN = 20;
 
-/** Phrases that are EDTF and more likely mean a span: `1921-22`, `1939-41`, and a year before Christ, `-1950`. */
+/** Phrases that are EDTF and more likely mean a span: `1921-22`, `1939-41`, and years before Christ, `-1950`, `?-1950`. */
 export function doubtfulEdtf(text: string): [string, ...string[]] | undefined {
+  // As `1950-?` is a span without a known end, this is one without a known start.
+  if (/^\?-[12]\d{3}$/.test(text)) return [`/${text.slice(2)}`, `${text.slice(1)}?`];
   if (/^-[12]\d{3}$/.test(text)) return [text, `../${text.slice(1)}`];
   const found = /^(\d{4})-(\d\d)$/.exec(text);
   const [, year = '', digits = ''] = found ?? [];

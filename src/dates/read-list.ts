@@ -65,10 +65,13 @@ function single(s: Scanner, built: Built, all: boolean): string | undefined {
   return built.kind === 'date' ? built.text : `${built.from}/${built.to}`;
 }
 
-/** "After 1950 but before 1960" is some time between the two. */
-function betweenEdges([one, other]: readonly Built[]): Built | undefined {
+/** "After 1950 but before 1960" and "before 1960 and after 1950" are some time between the two. */
+function betweenEdges([one, other]: readonly Built[], byAnd: boolean): Built | undefined {
   if (one?.kind !== 'run' || other?.kind !== 'run') return undefined;
-  return one.to === '' && other.from === '' ? { kind: 'run', from: one.from, to: other.to } : undefined;
+  if (one.to === '' && other.from === '') return { kind: 'run', from: one.from, to: other.to };
+  // "Before 1950 and after 1960" are two times, with nothing between.
+  const isBetween = byAnd && one.from === '' && other.to === '' && parseEdtf(`[${other.from}..${one.to}]`);
+  return isBetween ? { kind: 'run', from: other.from, to: one.to } : undefined;
 }
 
 /** Of alternatives a mark before the first holds for all: "circa 1892 or 1893". */
@@ -109,7 +112,9 @@ export function readList(s: Scanner): string | undefined {
     if (!built) return fail(s, 'It is not understood.');
     builts.push(built);
   }
-  return listText(s, builts, of, all);
+  const between =
+    builts.length === 2 ? betweenEdges(builts, separators.has('and') && !separators.has(',')) : undefined;
+  return between ? listText(s, [between], of, false) : listText(s, builts, of, all);
 }
 
 /** Whether the bracket closes that was opened before "bulk". */
@@ -118,13 +123,7 @@ const closesBulk = (s: Scanner) =>
 
 function listText(s: Scanner, builts: readonly Built[], of: 'one' | 'all', all: boolean): string | undefined {
   const [only] = builts;
-  const between = builts.length === 2 ? betweenEdges(builts) : undefined;
-  const text =
-    builts.length === 1 && only
-      ? single(s, only, all)
-      : between
-        ? single(s, between, false)
-        : setOf(s, builts, of);
+  const text = builts.length === 1 && only ? single(s, only, all) : setOf(s, builts, of);
   if (text === undefined) return undefined;
   return parseEdtf(text) ? text : fail(s, whyNot(builts));
 }

@@ -15,7 +15,7 @@ const HEADINGS = [
   'scope and content',
   'containers',
   'people',
-  'places and subjects',
+  'access points',
   'language',
   'conditions governing access',
   'end of the restriction',

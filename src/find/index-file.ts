@@ -105,8 +105,8 @@ function sourceFrom(file: number, start: number, size: number): Source {
 }
 
 /**
- * Writes an index beside a catalogue, with the list's own permissions. Where that is not possible nothing is said: it
- * only makes the next answer come sooner.
+ * Writes an index beside a catalogue, with the permissions of what it was made from. Where that is not possible nothing
+ * is said: it only makes the next answer come sooner.
  */
 export async function writeIndexFile(folder: string, origin: OwnOrigin, index: Uint8Array): Promise<void> {
   const path = join(folder, INDEX_FILE);
@@ -114,11 +114,13 @@ export async function writeIndexFile(folder: string, origin: OwnOrigin, index: U
     const there = lstatSync(path, { throwIfNoEntry: false });
     if (there !== undefined && !there.isFile()) return;
     const { chmod, stat } = await import('node:fs/promises');
+    const { permissionsBeside } = await import('../catalogue/permissions-beside.ts');
     const { stage } = await import('../catalogue/write-whole.ts');
     const staged = await stage(path, [headOf(origin), index]);
     try {
       // Whoever may not read the list may not read it here.
-      await chmod(staged.temporary, (await stat(join(folder, origin.list))).mode & 0o666);
+      const { mode } = await stat(join(folder, origin.list));
+      await chmod(staged.temporary, mode & (await permissionsBeside(folder)));
       await staged.commit();
     } finally {
       await staged.discard();

@@ -57,7 +57,8 @@ const lessened = (unit: Unit): Unit =>
   unit.words.length === 1 && JOINING_WORDS.has(unit.words[0] ?? '') ? { ...unit, optional: true } : unit;
 
 function phraseOf(text: string): Unit[] {
-  const words = wordsOf(text).filter(({ last }) => !last);
+  // Where the phrase ends, the letters two by two may go on; before a word of another script they do not.
+  const words = wordsOf(text).filter(({ last }, at, all) => !last || at < all.length - 1);
   return words.length === 0 ? [] : [{ typed: text.trim(), words: words.map(({ word }) => word) }];
 }
 

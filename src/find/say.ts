@@ -11,7 +11,8 @@ export function* sayHits({ hits }: Answer): Generator<string> {
     const indent = ' '.repeat(Math.min(referenceCode.length, 20) + 2);
     yield `${referenceCode}  ${dates === undefined ? title : `${title}, ${dates}`}`;
     yield `${indent}${sayWhereabouts(hit)}`;
-    if (restricted !== undefined) yield `${indent}restricted: ${restricted}`;
+    if (restricted !== undefined)
+      yield `${indent}${/^restricted\b/i.test(restricted) ? '' : 'restricted: '}${restricted}`;
     const why = sayReasons(hit);
     if (why !== '') yield `${indent}${why}`;
     if (lacks.length > 0) yield `${indent}without: ${lacks.join(', ')}`;
@@ -21,14 +22,14 @@ export function* sayHits({ hits }: Answer): Generator<string> {
 /** What there is to say beside the hits. */
 export function* sayRest({ found, hits, proposals, withoutFilters }: Answer): Generator<string> {
   if (found > hits.length)
-    yield `${found} things found; the first ${hits.length} are shown, and --most ${found} shows all.`;
+    yield `${found} things found; ${hits.length === 1 ? 'the first is' : `the first ${hits.length} are`} shown, and --most ${found} shows all.`;
   if (found > 0 && hits.some(({ lacks }) => lacks.length > 0))
     yield 'Nothing has all that was asked for; these have the most of it.';
   if (found > 0) return;
   yield 'Nothing found.';
   for (const { typed, nearest } of proposals) yield `Nearest to “${typed}” in the list: ${nearest}`;
   if (withoutFilters !== undefined)
-    yield `Without --kind, --person, --from, --to and --box there would be ${withoutFilters}.`;
+    yield `Without --kind, --person, --from, --to and --box there would be ${withoutFilters === 1 ? '1 thing' : `${withoutFilters} things`}.`;
 }
 
 const FIELD_WORDS: Readonly<Record<Reason['field'], string>> = {
@@ -40,7 +41,7 @@ const FIELD_WORDS: Readonly<Record<Reason['field'], string>> = {
   occasion: 'occasion',
   dates: 'date',
   description: 'description',
-  mentioned: 'named there',
+  mentioned: 'named in it',
   note: 'note',
   group: 'group',
   condition: 'condition',

@@ -3,7 +3,11 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 
 /** The files an index is made from. Their names stand here again, so that nothing is loaded for them. */
-const SOURCES = ['collection.yaml', 'numbers.csv', 'list.csv', 'list.tsv', 'list.xlsx', 'list.ods'];
+const SOURCES = [
+  ...['collection.yaml', 'numbers.csv', 'list.csv', 'list.tsv', 'list.xlsx', 'list.ods'],
+  // Of a finding aid that was taken in.
+  'finding-aid.json',
+];
 
 /** The list may have another name, which collection.yaml says. */
 export const isUsualSource = (name: string): boolean => SOURCES.includes(name);

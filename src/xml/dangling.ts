@@ -25,7 +25,7 @@ export function danglingReferences(
     return lost.map((id) => ({
       line: element?.line ?? 1,
       says:
-        `The attribute ${attribute.name} of <${legible(element?.name ?? '')}> points to "${legible(id)}", ` +
+        `The attribute ${attribute.name} of <${legible(element?.name ?? '')}> points to “${legible(id)}”, ` +
         'and no element of this file has that id.',
     }));
   });

@@ -83,7 +83,7 @@ const prefixed = (links: number) =>
   links === 0
     ? ''
     : ', and put xlink: before the attributes of links (linktype becomes xlink:type; the values onload and onrequest become onLoad and onRequest)';
-const quoted = (type: string) => `"${legible(type, 200)}"`;
+const quoted = (type: string) => `“${legible(type, 200)}”`;
 
 /** Gives the elements their namespace, and the links their attributes. @returns how many of the latter there were */
 function asEad2002(root: XmlElement): number {

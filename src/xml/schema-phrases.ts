@@ -35,7 +35,7 @@ function anyOf(expected: string): string {
   return names.length === 1 ? names.join() : `${names.slice(0, -1).join(', ')} or ${names.at(-1)}`;
 }
 
-const quoted = (value: string) => `"${legible(value)}"`;
+const quoted = (value: string) => `“${legible(value)}”`;
 
 function wrongType(subject: string, value: string, type: string): string {
   if (type === 'xs:ID') {
@@ -47,6 +47,9 @@ function wrongType(subject: string, value: string, type: string): string {
   if (accepted !== undefined) return `${subject} is ${quoted(value)}; it must be ${accepted}.`;
   return `${subject} is ${quoted(value)}, which is not of the kind that the schema asks for here.`;
 }
+
+/** A key of several values, each of which the engine has between apostrophes. */
+const inQuotes = (key: string) => key.replace(/'([^']*)'/g, '“$1”');
 
 /** What a schema has against a file. The names are those of W3C XML Schema 1.0, as libxml2 puts them. */
 export const SCHEMA_PHRASES: readonly Phrase[] = [
@@ -118,13 +121,11 @@ export const SCHEMA_PHRASES: readonly Phrase[] = [
   },
   {
     engine: /^Duplicate key-sequence \[(.*)\]/s,
-    says: ({ element }, key = '') =>
-      `${element} repeats ${key.replaceAll("'", '"')}, which may occur once only.`,
+    says: ({ element }, key = '') => `${element} repeats ${inQuotes(key)}, which may occur once only.`,
   },
   {
     engine: /^No match found for key-sequence \[(.*)\]/s,
-    says: ({ element }, key = '') =>
-      `${element} points to ${key.replaceAll("'", '"')}, which is nowhere in this file.`,
+    says: ({ element }, key = '') => `${element} points to ${inQuotes(key)}, which is nowhere in this file.`,
   },
   {
     engine: /^No matching global (?:element )?declaration available/,

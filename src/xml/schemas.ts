@@ -50,8 +50,8 @@ export async function findSchema(schema: PublishedSchema, places: SchemaPlaces =
     .join(', ');
   // The same words for every format, so that they can be said once.
   const note = [
-    `Where no published schema is on this machine (looked for in ${looked}), this project's own profile is used. It is`,
-    'stricter: it may refuse what the standard allows. "kinfonds schemas --get" fetches the published ones.',
+    `Where no published schema is on this machine (looked for in ${looked}), this project’s own profile is used. It is`,
+    'stricter: it may refuse what the standard allows. To fetch the published ones: kinfonds schemas --get',
   ].join(' ');
   return { ...profile, note: [note, ...notes].join(' ') };
 }

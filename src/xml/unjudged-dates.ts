@@ -22,7 +22,7 @@ export function unjudgedDates(document: XmlDocument, attributes: readonly string
     .map(({ name, value, parent }) => ({
       line: parent?.line ?? 1,
       says:
-        `The attribute ${name} of <${legible(parent?.name ?? '')}> is "${legible(value)}". What is accepted is a year, ` +
+        `The attribute ${name} of <${legible(parent?.name ?? '')}> is “${legible(value)}”. What is accepted is a year, ` +
         'a month, a day or an instant: 2026, 2026-05, 2026-05-14 or 2026-05-14T09:30:00Z.',
     }));
 }

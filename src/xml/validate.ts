@@ -169,10 +169,14 @@ function shown(
   return [messages, own.length - messages.length];
 }
 
-/** After "not in the list" the engine says once more that the value is not valid: the same fault twice. */
+/**
+ * After "not in the list" the engine says once more that the value is not valid, and after a reference that can be
+ * none, that it has no value for it: the same fault twice.
+ */
 function repeats(fault: EngineMessage, before: EngineMessage | undefined): boolean {
-  if (before === undefined || before.line !== fault.line || !before.message.includes(': [facet '))
-    return false;
+  if (before === undefined || before.line !== fault.line) return false;
+  if (fault.message.includes(': Warning: No precomputed value available')) return true;
+  if (!before.message.includes(': [facet ')) return false;
   const [subject = ''] = before.message.split(': [facet ');
   return fault.message.startsWith(`${subject}: `) && fault.message.includes(' is not a valid value of the ');
 }

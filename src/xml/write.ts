@@ -137,14 +137,14 @@ function startTag(
   const { name, attributes } = element;
   const forms = written(name);
   if (!forms.isName)
-    throw new Error(`"${name}", at ${path(stack, element)}, cannot be the name of an element in XML.`);
+    throw new Error(`“${name}”, at ${path(stack, element)}, cannot be the name of an element in XML.`);
   let pending = inline ? forms.start : forms.onLine(stack.length).start;
   for (const key in attributes) {
     const value = attributes[key];
     if (value === undefined) continue;
     const { isName, attribute } = written(key);
     if (!isName)
-      throw new Error(`"${key}", at ${path(stack, element)}, cannot be the name of an attribute in XML.`);
+      throw new Error(`“${key}”, at ${path(stack, element)}, cannot be the name of an attribute in XML.`);
     put(page, pending);
     put(page, attribute);
     put(page, isPlainValue(value) ? value : unsafeValue(value, key, stack, element));

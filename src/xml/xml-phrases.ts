@@ -104,16 +104,16 @@ export const XML_PHRASES: readonly Phrase[] = [
   },
   {
     engine: /^xmlns.*: '?(.*?)'? is not a valid URI$/s,
-    says: (_, address = '') => `"${address}" cannot name a namespace; it must be an address.`,
+    says: (_, address = '') => `“${address}” cannot name a namespace; it must be an address.`,
   },
   {
     engine: /^ID (.*) already defined/s,
-    says: (_, id = '') => `"${id}" is the id of two elements; every id may occur once only.`,
+    says: (_, id = '') => `“${id}” is the id of two elements; every id may occur once only.`,
   },
   {
     engine: /^xml:id : attribute value (.*) is not an NCName/s,
     says: (_, id = '') =>
-      `"${id}" cannot be an id: one begins with a letter and holds only letters, digits, . - and _.`,
+      `“${id}” cannot be an id: one begins with a letter and holds only letters, digits, . - and _.`,
   },
   {
     engine: /^Sequence '\]\]>' not allowed in content/,

@@ -172,7 +172,7 @@ describe('facts are kept for the next time', () => {
   // A file is settled when the slowest clock of a disk has gone on: two seconds, waited once for all.
   const folders: string[] = [];
   beforeAll(async () => {
-    for (let count = 0; count < 4; count++) folders.push(await newFolder({ 'a.txt': 'abc', 'b.txt': 'two' }));
+    for (let count = 0; count < 6; count++) folders.push(await newFolder({ 'a.txt': 'abc', 'b.txt': 'two' }));
     await setTimeout(2100);
   });
   afterAll(() => Promise.all(folders.map((folder) => rm(folder, { recursive: true, force: true }))));
@@ -227,6 +227,26 @@ describe('facts are kept for the next time', () => {
   ])('a cache that says %s is passed over', async (content) => {
     const folder = await folderWith({ 'a.txt': 'abc', [CACHE]: content });
     expect((await gatherCopies(folder, ['a.txt'])).get('a.txt')?.sha256).toMatch(/^ba7816bf/);
+  });
+
+  test('no more open than the list', async () => {
+    const folder = settled();
+    await writeFile(join(folder, 'list.csv'), 'title\n');
+    await chmod(join(folder, 'list.csv'), 0o600);
+    await gatherCopies(folder, ['a.txt']);
+    expect((await stat(join(folder, CACHE))).mode & 0o777).toBe(0o600);
+  });
+
+  test('what is gone is forgotten, and what nobody asked for this time is not', async () => {
+    const folder = settled();
+    await gatherCopies(folder, ['a.txt']);
+    await gatherCopies(folder, ['b.txt']);
+    expect(await readFile(join(folder, CACHE), 'utf8')).toMatch(/a\.txt[\s\S]*b\.txt/);
+    await rm(join(folder, 'a.txt'));
+    await writeFile(join(folder, 'c.txt'), 'c');
+    await utimes(join(folder, 'b.txt'), 1, 1);
+    await gatherCopies(folder, ['b.txt', 'c.txt']);
+    expect(await readFile(join(folder, CACHE), 'utf8')).not.toContain('a.txt');
   });
 
   test('where nothing can be written, nothing is, and all is read', async () => {

@@ -46,6 +46,19 @@ describe('thumbnails are kept', () => {
     );
   });
 
+  test('where nobody can look who may not read the list', async () => {
+    for (const [list, folderMode] of [
+      [0o600, 0o700],
+      [0o640, 0o750],
+    ] as const) {
+      const { folder, paths } = await twoPictures();
+      await writeFile(join(folder, 'list.csv'), 'title\n');
+      await chmod(join(folder, 'list.csv'), list);
+      await thumbnailsOf(folder, paths);
+      expect((await stat(join(folder, FOLDER))).mode & 0o777).toBe(folderMode);
+    }
+  });
+
   test('and not drawn again', async () => {
     const { folder, river, paths } = await twoPictures();
     const first = await thumbnailsOf(folder, paths);

@@ -85,6 +85,21 @@ describe('which units get a record', () => {
   });
 });
 
+it('names no copy of what is restricted, nor of what lies in it', () => {
+  const closed = { accessConditions: { statement: 'Closed.', restricted: true } };
+  const aid = aidWith({
+    id: 'QF',
+    children: [
+      { id: 'a', digitalCopies: copy },
+      { id: 'b', digitalCopies: copy, ...closed },
+      { id: 'c', level: 'series', ...closed, children: [{ id: 'd', digitalCopies: copy }] },
+    ],
+  });
+  const naming = [...recordsOf(aid)].filter(([, record]) => JSON.stringify(record).includes('ferry'));
+  expect(naming.map(([name]) => name)).toEqual(['a.xml']);
+  expect(JSON.stringify(termsOf(aid)).match(/ferry/g)).toHaveLength(1);
+});
+
 describe('dates', () => {
   const date = (expression: string, edtf?: string, type: 'inclusive' | 'bulk' = 'inclusive') => ({
     ...{ expression, type },

@@ -165,7 +165,15 @@ describe('labels of a finding aid', () => {
     };
     expect(box(['191X', '1905-05-14'])).toBe('1905-1919');
     expect(box(['1911'])).toBe('1911');
+    expect(box(['1911-05', '1911-07-02'])).toBe('1911');
     expect(box([])).toBeUndefined();
+    // DACS 2.4.12: what is approximate is said to be; brackets keep a mark to the first of two years.
+    expect(box(['1910~', '1930-05'])).toBe('[circa 1910]-1930');
+    expect(box(['1910', '1930~'])).toBe('1910-circa 1930');
+    expect(box(['1910~', '1930~'])).toBe('circa 1910-1930');
+    expect(box(['1910~'])).toBe('circa 1910');
+    expect(box(['1910?', '1910-01-01'])).toBe('probably 1910');
+    expect(box(['1962/..', '1950'])).toBe('1950-1962');
     // DACS 2.4.16.
     const undated = {
       ...unit('file', { title: 'T', containers: inBox('1', '1') }),

@@ -90,7 +90,7 @@ describe('a sheet of one’s own', () => {
   test.each([
     ['letter 5x5', /known by name are letter 3x10/],
     ['page 210x297', /at least the page and the label/],
-    ['page A4, label 70', /"label 70" is no width and height/],
+    ['page A4, label 70', /“label 70” is no width and height/],
     ['page A4, label -70x37', /no room for words/],
     ['page A4, label 70x1', /no room for words; 20 × 10 mm/],
     ['page 0x297, label 70x37', /no sheet of paper/],
@@ -99,8 +99,8 @@ describe('a sheet of one’s own', () => {
     ['page A4, label 250x37', /Not one label of 250 × 37 mm: that does not fit on a page of 210 × 297 mm/],
     ['page A4, label 70x37, labels 4x8', /4 across and 8 down of 70 × 37 mm/],
     ['page A4, label 70x37, labels 2.5x8', /no number of columns and rows/],
-    ['page A4, label 70x37, margin 5x5', /"margin 5x5" is none of page, label, first at, step, labels/],
-    ['page A4, label 70x37, label 60x37', /"label" is given twice/],
+    ['page A4, label 70x37, margin 5x5', /“margin 5x5” is none of page, label, first at, step, labels/],
+    ['page A4, label 70x37, label 60x37', /“label” is given twice/],
     ['page A4, label 7..0x37', /no width and height/],
   ])('%s is refused with a reason', (words, reason) => {
     expect(trouble(words)).toMatch(reason);

@@ -138,10 +138,12 @@ describe('an index', () => {
         expect(index.entry(0)).toMatchObject({ title, texts: { note: [note] } });
         expect(index.names(0)).toEqual([name]);
         for (const typed of [title, note, name]) {
-          // Quotation marks would make phrases of it, and a phrase is held to one script.
-          const question = questionOf([typed.replaceAll(/["“”„«»]/g, ' ')]);
-          const first = (await answer(index, question, 1)).hits[0];
-          if (question.units.length > 0) expect(first).toMatchObject({ title, lacks: [] });
+          // Quotation marks of its own would part it in other places.
+          const bare = typed.replaceAll(/["“”„«»]/g, ' ');
+          for (const question of [questionOf([bare]), questionOf([`"${bare}"`])]) {
+            const first = (await answer(index, question, 1)).hits[0];
+            if (question.units.length > 0) expect(first).toMatchObject({ title, lacks: [] });
+          }
         }
       }),
     );
@@ -149,6 +151,14 @@ describe('an index', () => {
 });
 
 describe('what is found', () => {
+  test('a phrase, across scripts and from the middle of a word of one without blanks', async () => {
+    const list = [thing(1, { title: '手紙 from Nils 渡し船 1927' }), thing(2, { title: 'from 手紙 Nils' })];
+    for (const phrase of ['手紙 from', '紙 from Nils', 'Nils 渡し', 'Nils 渡し船 1927', '船 1927'])
+      expect(await titles(list, `"${phrase}"`), phrase).toEqual([list[0]?.entry.title]);
+    for (const phrase of ['手 from', '手紙 Nils 渡し', 'し船 渡し'])
+      expect(await titles(list, `"${phrase}"`), phrase).toEqual([]);
+  });
+
   test('letters and letter, diaries and diary, boxes and box', async () => {
     const list = ['letters', 'letter', 'diary', 'diaries', 'box', 'boxes'].map((title, at) =>
       thing(at, { title }),

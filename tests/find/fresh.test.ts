@@ -14,6 +14,9 @@ import {
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { arrange } from '../../src/arrange/index.ts';
+import { findingAidToJson } from '../../src/catalogue/finding-aid-file.ts';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
 import { numbersToCsv } from '../../src/catalogue/numbers-file.ts';
 import { find, questionOf } from '../../src/find/index.ts';
 import { contentsOf, freshFolder } from '../support/kinfonds.ts';
@@ -34,6 +37,19 @@ const writeList = (folder: string, ...titles: string[]) =>
     join(folder, 'list.csv'),
     `title,date,kind\n${titles.map((title) => `${title},1911,letter\n`).join('')}`,
   );
+
+/** A folder whose things are in a finding aid that was taken in, and not in its list. */
+async function takenIn(...titles: string[]): Promise<string> {
+  const folder = catalogueWith(...titles);
+  await writeFindingAid(folder);
+  writeList(folder);
+  return folder;
+}
+
+async function writeFindingAid(folder: string): Promise<void> {
+  const aid = arrange(await loadCatalogue(folder, HERE.today), HERE.today);
+  writeFileSync(join(folder, 'finding-aid.json'), [...findingAidToJson(aid)].join(''));
+}
 
 /** @returns the titles found, and whether an index was made for it */
 async function ask(folder: string, words: string, here = HERE): Promise<{ titles: string[]; made: boolean }> {
@@ -108,6 +124,15 @@ describe('an index beside the catalogue', () => {
     expect(await again()).toBe(false);
     expect(await again({ ...HERE, version: '1.0.1' })).toBe(true);
     expect(await again({ ...HERE, today: '2026-11-26' })).toBe(true);
+  });
+
+  test('nor where a finding aid that was taken in has changed', async () => {
+    const folder = await takenIn('The ferry bell');
+    expect((await ask(folder, 'bell')).titles).toEqual(['The ferry bell']);
+    const file = join(folder, 'finding-aid.json');
+    writeFileSync(file, readFileSync(file, 'utf8').replaceAll('bell', 'oars'));
+    expect(await ask(folder, 'oars')).toEqual({ titles: ['The ferry oars'], made: true });
+    expect((await ask(folder, 'bell')).titles).toEqual([]);
   });
 
   test('nor where a list of another kind comes beside it, or the list has a name of its own', async () => {
@@ -209,6 +234,15 @@ describe('the file itself', () => {
     chmodSync(join(folder, 'list.csv'), 0o600);
     await ask(folder, 'bell');
     expect(statSync(indexIn(folder)).mode & 0o777).toBe(0o600);
+  });
+
+  test('nor who may not read the settings, or a finding aid that was taken in', async () => {
+    for (const name of ['collection.yaml', 'finding-aid.json']) {
+      const folder = await takenIn('The ferry bell');
+      chmodSync(join(folder, name), 0o600);
+      await ask(folder, 'bell');
+      expect(statSync(indexIn(folder)).mode & 0o777, name).toBe(0o600);
+    }
   });
 
   test('a link in its place is neither followed nor replaced', async () => {

@@ -169,14 +169,14 @@ export const VARIANTS: readonly Variant[] = [
   {
     name: 'a reference to nothing',
     valid: true,
-    remark: 'The attribute target of <ref> points to "nowhere"',
+    remark: 'The attribute target of <ref> points to “nowhere”',
     sample: B,
     change: swap('target="series1"', 'target="nowhere"'),
   },
   {
     name: 'a parent that is not there',
     valid: true,
-    remark: 'The attribute parent of <container> points to "nowhere"',
+    remark: 'The attribute parent of <container> points to “nowhere”',
     sample: B,
     change: swap('<container localtype="Folder">', '<container parent="nowhere" localtype="Folder">'),
   },

@@ -130,11 +130,48 @@ test('a circle of redirects ends', async () => {
   expect(got.problems?.[0]).toContain('It redirects more than 5 times.');
 });
 
+test('five redirects are followed, and not a sixth', async () => {
+  const way = (hops: number) => {
+    const pages: Record<string, () => Response> = { ...oars };
+    for (let hop = 0; hop < hops; hop++)
+      pages[`https://one.example/${hop === 0 ? 'boat.xsd' : hop}`] = redirect(`/${hop + 1}`);
+    pages[`https://one.example/${hops}`] = () => new Response(BOAT);
+    return pages;
+  };
+  expect((await get(way(5))).outcome).toBe('fetched');
+  rmSync(cache, { recursive: true });
+  expect((await get(way(6))).outcome).toBe('failed');
+});
+
+// RFC 9110, 15.4 and 10.2.2: only an answer of the 300s sends elsewhere; in a 201, say, the field means something else.
+test.each([200, 404])('an answer of %i is no redirect, whatever else it names', async (status) => {
+  const elsewhere = () =>
+    new Response(status === 200 ? BOAT : 'no', { status, headers: { location: 'https://three.example/b' } });
+  const got = await get({ 'https://one.example/boat.xsd': elsewhere, ...oars });
+  expect(got.outcome).toBe(status === 200 ? 'fetched' : 'failed');
+  expect(got.asked).not.toContain('https://three.example/b');
+});
+
+test('an answer of the 300s that leads nowhere is no file', async () => {
+  const nowhere = () => new Response(null, { status: 300 });
+  const got = await get({ 'https://one.example/boat.xsd': nowhere, ...oars });
+  expect(got.problems?.[0]).toContain('The server answered with 300 instead of the file.');
+});
+
 test('a page that is not there is said by its number', async () => {
   const got = await get({ 'https://one.example/boat.xsd': () => new Response('no', { status: 404 }) });
   expect(got.problems?.[0]).toBe(
     'https://one.example/boat.xsd: The server answered with 404 instead of the file.',
   );
+});
+
+test('a file of just the size that is allowed is not too large', async () => {
+  const maxBytes = Math.max(BOAT.byteLength, OARS.byteLength);
+  const pages = { 'https://one.example/boat.xsd': () => new Response(BOAT), ...oars };
+  expect(await get(pages, { maxBytes })).toMatchObject({ outcome: 'fetched' });
+  rmSync(cache, { recursive: true });
+  const got = await get(pages, { maxBytes: maxBytes - 1 });
+  expect(got.problems?.[0]).toContain('It is larger than');
 });
 
 test('a file without end is given up', async () => {

@@ -125,7 +125,7 @@ describe('what is no XML at all', () => {
   test('a message cannot give orders to the terminal', async () => {
     const orders = SMALL_EAD3.replace('level="collection"', 'level="\u009B2J\u202Etxt"');
     const { messages } = await validateSmall(orders);
-    expect(messages[0]?.says).toContain('"[U+009B]2J[U+202E]txt"');
+    expect(messages[0]?.says).toContain('“[U+009B]2J[U+202E]txt”');
     expect(messages[0]?.engine).not.toMatch(/[\u0080-\u009F\u202E]/);
   });
 });

@@ -56,7 +56,7 @@ describe('EAD 2002 in its DTD form', () => {
     const result = await check(broken);
     expect(result).toMatchObject({ valid: false, notice: expect.stringContaining('older form') });
     expect(result.messages).toMatchObject([{ line, path: '/ead/archdesc/dsc/c/c', element: 'c' }]);
-    expect(said(result)).toContain('The attribute level of <c> is "bundle"');
+    expect(said(result)).toContain('The attribute level of <c> is “bundle”');
   });
 
   test('may use an entity only if the file defines it', async () => {
@@ -125,9 +125,19 @@ describeWithSchemas('the links of the DTD form, by the published schema', (schem
   });
 
   test('are held to the values of XLink', async () => {
-    expect(said(await byPublished('<extptr href="x.png" show="often"/>'))).toContain('"often"');
+    expect(said(await byPublished('<extptr href="x.png" show="often"/>'))).toContain('“often”');
     expect((await byPublished('<persname role="r" href="x">x</persname>')).valid).toBe(false);
   });
+});
+
+// XML 1.0, appendix F: two bytes a letter, the high one first or last, with a byte order mark before them or without.
+test('the document type is found in either form of UTF-16', () => {
+  const low = (text: string) => Buffer.from(text, 'utf16le');
+  const xml = '<!DOCTYPE a SYSTEM "b.dtd"><a/>';
+  for (const text of [xml, `\uFEFF${xml}`]) {
+    expect(documentTypeOf(low(text))).toBe('b.dtd');
+    expect(documentTypeOf(low(text).swap16())).toBe('b.dtd');
+  }
 });
 
 test.each([

@@ -22,11 +22,11 @@ test.each([
   [`${E}: The attribute 'level' is required but missing.`, '<c> must have the attribute level, and has not.'],
   [
     `${E}, attribute 'level': [facet 'enumeration'] The value 'pile' is not an element of the set {'file', 'item'}.`,
-    'The attribute level of <c> is "pile"; it must be one of file, item.',
+    'The attribute level of <c> is “pile”; it must be one of file, item.',
   ],
   [
     `${E}, attribute 'langcode': [facet 'pattern'] The value 'x' is not accepted by the pattern '[a-z]{3}'.`,
-    'The attribute langcode of <c> is "x", which has not the form that is asked for ([a-z]{3}).',
+    'The attribute langcode of <c> is “x”, which has not the form that is asked for ([a-z]{3}).',
   ],
   [
     `${E}: [facet 'minLength'] The value has a length of '0'; this underruns the allowed minimum length of '1'.`,
@@ -34,19 +34,19 @@ test.each([
   ],
   [
     `${E}: [facet 'maxInclusive'] The value '7' is greater than the maximum value allowed ('5').`,
-    'The text of <c> is "7", which is beyond the limit set for it (maxInclusive).',
+    'The text of <c> is “7”, which is beyond the limit set for it (maxInclusive).',
   ],
   [
     `${E}: 'many' is not a valid value of the atomic type 'xs:decimal'.`,
-    'The text of <c> is "many"; it must be a number such as 2 or 2.5.',
+    'The text of <c> is “many”; it must be a number such as 2 or 2.5.',
   ],
   [
     `${E}, attribute 'id': 'a' is not a valid value of the atomic type 'xs:ID'.`,
-    'The attribute id of <c> is "a", which is the id of another element already; every id may occur once only.',
+    'The attribute id of <c> is “a”, which is the id of another element already; every id may occur once only.',
   ],
   [
     `${E}: 'x' is not a valid value of the local union type.`,
-    'The text of <c> is "x", which is not of the kind that the schema asks for here.',
+    'The text of <c> is “x”, which is not of the kind that the schema asks for here.',
   ],
   [
     `${E}: Character content is not allowed, because the content type is empty.`,
@@ -62,11 +62,11 @@ test.each([
   ],
   [
     `${E}: Duplicate key-sequence ['a'] in unique identity-constraint '{urn:x}k'.`,
-    '<c> repeats "a", which may occur once only.',
+    '<c> repeats “a”, which may occur once only.',
   ],
   [
     `${E}: No match found for key-sequence ['a'] of keyref '{urn:x}k'.`,
-    '<c> points to "a", which is nowhere in this file.',
+    '<c> points to “a”, which is nowhere in this file.',
   ],
   [`${E}: Something new.`, 'The schema refuses <c>: Something new.'],
   ['Something new', 'This is not well-formed XML: Something new'],
@@ -77,8 +77,8 @@ test.each([
   ['CData section not finished', 'A CDATA section is not closed with "]]>".'],
   ['Comment not terminated', 'A comment is not closed with "-->".'],
   ["Sequence ']]>' not allowed in content", 'A "]]>" stands in a text; write it as "]]&gt;".'],
-  ['ID a already defined', '"a" is the id of two elements; every id may occur once only.'],
-  ["xmlns: 'a b' is not a valid URI", '"a b" cannot name a namespace; it must be an address.'],
+  ['ID a already defined', '“a” is the id of two elements; every id may occur once only.'],
+  ["xmlns: 'a b' is not a valid URI", '“a b” cannot name a namespace; it must be an address.'],
   ['Memory allocation failed', 'The file needs more memory than there is.'],
 ])('%s', (engine, says) => {
   expect(sayMessage({ message: engine })).toEqual({ says, engine });

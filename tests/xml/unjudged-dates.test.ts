@@ -27,7 +27,7 @@ describeWithTool('xmllint', 'a date on which the engine gives up', (schemas) => 
       expect(validation).toMatchObject({ valid: false });
       expect(validation.messages[0]?.line).toBe(Number(/small\.xml:(\d+):/.exec(stderr)?.[1]));
       expect(validation.messages[0]?.says).toContain(
-        `The attribute standarddatetime of <eventdatetime> is "${time}"`,
+        `The attribute standarddatetime of <eventdatetime> is “${time}”`,
       );
     },
   );

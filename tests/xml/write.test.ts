@@ -103,6 +103,24 @@ describe('lazy lists', () => {
   });
 });
 
+describe('the path in a message', () => {
+  const bad = () => element('c', {}, '\u0001');
+
+  test('counts an element among those of its name only, and only where there are several', () => {
+    const around = [element('head', {}), element('c', {}), element('head', {})];
+    const dsc = (...children: XmlElement[]) => element('dsc', {}, children);
+    expect(() => written(dsc(...around, bad(), element('c', {})))).toThrow('The text of /dsc/c[2] holds');
+    expect(() => written(dsc(bad(), ...around))).toThrow('The text of /dsc/c[1] holds');
+    expect(() => written(dsc(element('head', {}), bad()))).toThrow('The text of /dsc/c holds');
+  });
+
+  test('counts no text', () => {
+    const mixed = element('p', {}, ['c', element('c', {}, 'Ada'), 'c', bad(), 'c']);
+    expect(() => written(mixed)).toThrow('The text of /p/c[2] holds');
+    expect(() => written(element('p', {}, ['c', bad()]))).toThrow('The text of /p/c holds');
+  });
+});
+
 test.each(['', '1a', 'a b', 'a>', '-a', 'a:b:c', ':a', '\u0301a'])('%j is no name', (bad) => {
   expect(() => written(element(bad, {}))).toThrow('cannot be the name of an element');
   expect(() => written(element('c', { [bad]: 'x' }))).toThrow('cannot be the name of an attribute');

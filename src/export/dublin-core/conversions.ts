@@ -62,7 +62,8 @@ function address({ file }: DigitalCopy): Value {
   return /[[\]]/.test(text) ? text : { text, scheme: 'URI' };
 }
 
-const bornDigital = (unit: Component) => copiesOf(unit).filter(({ origin }) => origin === 'borndigital');
+const bornDigital = (unit: Component, about: About) =>
+  copiesOf(unit, about).filter(({ origin }) => origin === 'borndigital');
 
 /** DACS 4.1. */
 function conditions({ statement, until }: AccessConditions): string {
@@ -81,8 +82,8 @@ function restrictedParts({ children }: Component): string[] {
 }
 
 /** Records of Dublin Core are made to be harvested: they do not point to the copy of a thing that is closed. */
-const copiesOf = ({ digitalCopies, accessConditions }: Component): readonly DigitalCopy[] =>
-  accessConditions?.restricted ? [] : digitalCopies;
+const copiesOf = ({ digitalCopies }: Component, { isClosed }: About): readonly DigitalCopy[] =>
+  isClosed ? [] : digitalCopies;
 
 /**
  * How the values of Dublin Core are made of a unit where a field does not go there as it stands. Each is named by a
@@ -127,13 +128,13 @@ export const CONVERSIONS = {
   places: terms('place', { tgn: 'TGN' }),
 
   // A copy is another resource than the thing it was made of; what was digital from the start is the thing itself.
-  copies: (unit) =>
-    copiesOf(unit)
+  copies: (unit, about) =>
+    copiesOf(unit, about)
       .filter(({ origin }) => origin !== 'borndigital')
       .map(address),
-  bornDigital: (unit) => bornDigital(unit).map(address),
-  mediaTypes: (unit) =>
-    bornDigital(unit).flatMap(({ mediaType }) =>
+  bornDigital: (unit, about) => bornDigital(unit, about).map(address),
+  mediaTypes: (unit, about) =>
+    bornDigital(unit, about).flatMap(({ mediaType }) =>
       mediaType === undefined ? [] : [{ text: mediaType, scheme: 'IMT' }],
     ),
 } as const satisfies Readonly<Record<string, (unit: Component, about: About) => readonly Value[]>>;

@@ -38,7 +38,8 @@ export function statementsBy<Name extends string>(
     const names = new Map(people.map(({ id, name, authorizedForm }) => [id, authorizedForm ?? name]));
     const nameOf = (agentId: string) => names.get(agentId);
     return ({ unit, above, parent }) => {
-      const about: About = { parent, recordId, nameOf, forPart: false };
+      const isClosed = [...above, unit].some(({ accessConditions }) => accessConditions?.restricted === true);
+      const about: About = { parent, recordId, nameOf, isClosed, forPart: false };
       const statements: Statement<Name>[] = [];
       for (const alike of inOrder) {
         const from = statements.length;

@@ -5,6 +5,8 @@ export type Value = string | { readonly text: string; readonly scheme: string };
 
 /** What a value may need to know beside the unit. */
 export interface About {
+  /** Whether the unit, or one that it lies in, is restricted. */
+  isClosed: boolean;
   /** Whether the unit is asked for what holds for a part of it, which says nothing of its own. */
   forPart: boolean;
   /** The unit it lies in; undefined for the collection. */

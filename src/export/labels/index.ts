@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { CatalogueError } from '../../catalogue/finding.ts';
 import type { FindingAid } from '../../catalogue/finding-aid.ts';
 import { unreadable } from '../../catalogue/load-findings.ts';
+import { stageBeside } from '../../catalogue/permissions-beside.ts';
 import { type Staged, stage } from '../../catalogue/write-whole.ts';
 import { type Label, labelsOf } from './labels-of.ts';
 import { labelsPdf, type PrintedLabels, type Printing } from './pdf.ts';
@@ -57,9 +58,9 @@ export async function printLabels(
   const counts = { labels, fresh: fresh.length, changed: changed.length, before: before.length };
   if (labels.length === 0) return { ...counts, sheets: 0, findings: [] };
   const { bytes, sheets, findings } = await labelsPdf(labels, sheet, printing);
-  await writeBoth([
-    [file, bytes],
-    [join(folder, PRINTED_FILE), printedCsv(printedNow(all, labels, printed))],
+  await putBoth([
+    () => stage(file, bytes),
+    () => stageBeside(join(folder, PRINTED_FILE), printedCsv(printedNow(all, labels, printed))),
   ]);
   const used = ((printing.start ?? 1) - 1 + labels.length) % labelsOn(sheet);
   return { ...counts, sheets, findings, ...(used > 0 && { next: used + 1 }) };
@@ -76,10 +77,10 @@ async function printedIn(folder: string): Promise<Printed> {
   return readPrinted(bytes);
 }
 
-async function writeBoth(files: readonly (readonly [string, string | Uint8Array])[]): Promise<void> {
+async function putBoth(files: readonly (() => Promise<Staged>)[]): Promise<void> {
   const staged: Staged[] = [];
   try {
-    for (const [path, content] of files) staged.push(await stage(path, content));
+    for (const write of files) staged.push(await write());
     for (const one of staged) await one.commit();
   } finally {
     for (const one of staged) await one.discard();

@@ -37,12 +37,12 @@ export function readSheet(text: string): ReadSheet {
     const part = PARTS.find((one) => one === first);
     if (part === undefined)
       return {
-        trouble: `"${words}" is none of page, label, first at, step, labels. An example: "${EXAMPLE}".`,
+        trouble: `“${words}” is none of page, label, first at, step, labels. An example: "${EXAMPLE}".`,
       };
-    if (given[part] !== undefined) return { trouble: `"${part}" is given twice.` };
+    if (given[part] !== undefined) return { trouble: `“${part}” is given twice.` };
     const measure = part === 'page' ? (paper(rest) ?? readMeasure(rest)) : readMeasure(rest);
     if (measure === undefined)
-      return { trouble: `"${words}" is no width and height. Write them in mm, such as "${part} 70x37".` };
+      return { trouble: `“${words}” is no width and height. Write them in mm, such as "${part} 70x37".` };
     given[part] = measure;
   }
   return laidOut(name, given);
@@ -77,7 +77,7 @@ function laidOut(name: string, given: Partial<Record<Part, Measure>>): ReadSheet
   if (at?.some((side) => side < 0))
     return { trouble: `The first label at ${say(at)} mm begins outside the page.` };
   if (labels?.some((count) => count < 1 || !Number.isInteger(count)))
-    return { trouble: `"labels ${say(labels)}" is no number of columns and rows.` };
+    return { trouble: `“labels ${say(labels)}” is no number of columns and rows.` };
 
   const most = ([0, 1] as const).map((side) => fitting(page[side], label[side], step[side], at?.[side] ?? 0));
   const [columns = 0, rows = 0] = labels ?? most;

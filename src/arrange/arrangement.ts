@@ -16,7 +16,7 @@ import { type Move, movesWanted } from './moves.ts';
 import { notesOnGaps, numberHistory } from './number-history.ts';
 import { placeThings } from './place.ts';
 import { referenceCodes } from './reference-codes.ts';
-import { sortThings } from './sort.ts';
+import { type Group, sortThings } from './sort.ts';
 
 /** What the owner of a catalogue wrote, and the numbers settled so far. */
 export interface ToArrange {
@@ -30,6 +30,8 @@ export interface ToArrange {
 /** A finding aid with what stands behind it: where everything lies, and what would better lie elsewhere. */
 export interface Arrangement {
   aid: FindingAid;
+  /** The things as they are sorted, whatever is settled. */
+  sorted: readonly Group[];
   groups: readonly PlacedGroup[];
   boxes: readonly ShelfBox[];
   stock: Stock;
@@ -70,7 +72,7 @@ export function arrangement(catalogue: ToArrange, today: string): Arrangement {
   };
   const aid = base === undefined ? arranged : extendWith(base, arranged);
   const moves = movesWanted(sorted, settled);
-  return { aid, groups, boxes, stock, moves, lookAlikes: lookAlikes(sorted, settled) };
+  return { aid, sorted, groups, boxes, stock, moves, lookAlikes: lookAlikes(sorted, settled) };
 }
 
 /** The series of a finding aid that was taken in are what new things go into. */

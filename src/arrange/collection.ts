@@ -5,7 +5,7 @@ import type { Settings } from '../catalogue/settings.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import { readDate } from '../dates/index.ts';
 import { extentsOfBoxes } from '../housing/extent.ts';
-import type { HeldFolder, PlacedFolder, ShelfBox } from '../housing/placed.ts';
+import { folderCount, type PlacedFolder, type ShelfBox } from '../housing/placed.ts';
 import { countByKind, extentsOf, THINGS } from '../kinds/extents.ts';
 import { accessFromSettings } from './access.ts';
 import type { Agents } from './agents.ts';
@@ -115,7 +115,7 @@ function extentsOfCollection(
 ): Extent[] {
   const counts = countByKind(things);
   const items = counts.reduce((sum, { number }) => sum + number, 0);
-  const folders = shelf.folders.reduce((sum, { held }) => sum + foldersHeld(held), 0);
+  const folders = shelf.folders.reduce((sum, folder) => sum + folderCount(folder), 0);
   const known = shelf.boxes.flatMap(({ kind }) => (kind === undefined ? [] : [{ box: kind }]));
   const boxes = shelf.boxes.filter(({ type }) => type === 'box').length;
   // Where all are of one kind, its count is the count of all.
@@ -140,8 +140,6 @@ const carriers = (quantity: number, unit: string): Extent => ({
   quantity,
   unit,
 });
-
-const foldersHeld = (held: HeldFolder | undefined) => (held === undefined ? 0 : held.last - held.first + 1);
 
 /** The languages that the settings name, then those of the list, each once. */
 function languagesOf(named: readonly string[], things: readonly Thing[]): LanguageUse[] {

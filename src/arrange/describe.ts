@@ -4,6 +4,7 @@ import { fold } from '../catalogue/fold.ts';
 import type { Settings } from '../catalogue/settings.ts';
 import { shareOfShelf } from '../housing/extent.ts';
 import {
+  folderCount,
   foldersOf,
   type HeldFolder,
   type PlacedFolder,
@@ -141,9 +142,9 @@ function folderContainers(id: string, { first, last, units }: HeldFolder): Conta
 }
 
 // DACS 2.5.4: numeric quantity and unit.
-function foldersHeld({ held }: PlacedFolder): Extent[] {
-  if (held === undefined) return [];
-  const quantity = held.last - held.first + 1;
+function foldersHeld(folder: PlacedFolder): Extent[] {
+  const quantity = folderCount(folder);
+  if (quantity === 0) return [];
   return [{ type: 'carrier', coverage: 'whole', quantity, unit: quantity === 1 ? 'folder' : 'folders' }];
 }
 

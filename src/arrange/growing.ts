@@ -1,3 +1,4 @@
+import { addTo } from '../catalogue/add-to.ts';
 import { fold } from '../catalogue/fold.ts';
 import { quantityOf } from '../housing/apart.ts';
 import { choicesOf } from '../housing/choices.ts';
@@ -126,9 +127,7 @@ export function finished({ number, title, groups, folders }: GrowingGroup): Plac
     // All that is left of it lies apart.
     if (folder.held?.units.every(({ things }) => things.length === 0)) delete folder.held;
     const label = fold(folder.label ?? '');
-    const same = under.get(label);
-    if (same === undefined) under.set(label, [folder]);
-    else same.push(folder);
+    addTo(under, label, folder);
   }
   for (const same of under.values()) {
     if (same.length === 1) continue;

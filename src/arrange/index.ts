@@ -7,7 +7,7 @@ export { isOpen } from './access.ts';
 export { type Arrangement, arrangement } from './arrangement.ts';
 export { compareSortings, type SortingSummary } from './compare.ts';
 export { groupTitles } from './group-titles.ts';
-export { leftOverThings } from './left-over.ts';
+export { leftOver } from './left-over.ts';
 export type { LookAlike } from './look-alikes.ts';
 export type { Move } from './moves.ts';
 export { sayGone } from './number-history.ts';

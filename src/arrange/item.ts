@@ -14,6 +14,7 @@ import { type Count, countOf, extentsOf } from '../kinds/extents.ts';
 import { readKind } from '../kinds/kind-words.ts';
 import { isOpen } from './access.ts';
 import type { Agents } from './agents.ts';
+import { notesOf } from './item-notes.ts';
 import type { UnitCode } from './reference-codes.ts';
 import { datesOf } from './statements-of-date.ts';
 
@@ -123,35 +124,4 @@ function accessConditionsOf({ access, until }: Thing): AccessConditions | undefi
     restricted: !isOpen(access),
     ...(end !== undefined && { until: end }),
   };
-}
-
-// Nothing of the list is dropped: what has no place of its own in the description becomes a note under its heading.
-function notesOf(
-  thing: Thing,
-  nobody: (names: readonly string[]) => string[],
-  unused: { series: string | undefined; folder: string | undefined },
-): Component['generalNotes'] {
-  const { note, creators, people, languages, access, until, extra } = thing;
-  const unreadEnd =
-    access !== undefined && until !== undefined && until.reading.kind !== 'date' ? until : undefined;
-  const unknown = languages.every(languageUse)
-    ? none
-    : languages.filter((word) => languageUse(word) === undefined);
-  const nameless = [nobody(creators), nobody(people), unknown];
-  const { series, folder } = unused;
-  const said = [note, unreadEnd, series, folder].some((value) => value !== undefined);
-  if (!said && extra.length === 0 && nameless.every((words) => words.length === 0)) return none;
-  const notes: Component['generalNotes'] = [];
-  const add = (head: string, words: readonly string[]) => {
-    if (words.length > 0) notes.push({ head, text: words.join('; ') });
-  };
-  if (note !== undefined) notes.push({ text: note });
-  ['Made by', 'People', 'Language'].forEach((head, index) => {
-    add(head, nameless[index] ?? none);
-  });
-  if (unreadEnd !== undefined) add('Closed until', [unreadEnd.written]);
-  if (series !== undefined) add('Series in the list', [series]);
-  if (folder !== undefined) add('Folder in the list', [folder]);
-  for (const { heading, text } of extra) add(heading, [text]);
-  return notes;
 }

@@ -1,3 +1,4 @@
+import { addTo } from '../catalogue/add-to.ts';
 import { fold } from '../catalogue/fold.ts';
 import type { Settled } from '../catalogue/settled.ts';
 import type { Thing } from '../catalogue/thing.ts';
@@ -22,9 +23,7 @@ export function lookAlikes(sorted: readonly Group[], settled: readonly Settled[]
   for (const row of settled) {
     if (row.gone !== undefined || present.has(row.number)) continue;
     const key = likeness(row.title, row);
-    const same = missing.get(key);
-    if (same === undefined) missing.set(key, [row]);
-    else same.push(row);
+    addTo(missing, key, row);
   }
   if (missing.size === 0) return [];
   const known = new Set(settled.map(({ number }) => number));

@@ -1,3 +1,4 @@
+import { addTo } from '../catalogue/add-to.ts';
 import type { Apart } from '../housing/part-folder.ts';
 import type { HeldFolder, ShelfBox } from '../housing/placed.ts';
 
@@ -16,9 +17,7 @@ export function sayBelonging(
   const places = new Map<string, string[]>();
   for (const { code, boxes } of apart) {
     const where = sayBoxes(boxes);
-    const codes = places.get(where);
-    if (codes === undefined) places.set(where, [code]);
-    else codes.push(code);
+    addTo(places, where, code);
   }
   if (places.size === 0) return undefined;
   const parts = [...places].map(

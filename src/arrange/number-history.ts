@@ -1,3 +1,4 @@
+import { addTo } from '../catalogue/add-to.ts';
 import type { Component } from '../catalogue/component.ts';
 import { foldersText } from '../catalogue/numbers-file.ts';
 import { MOVED, type Settled } from '../catalogue/settled.ts';
@@ -49,9 +50,7 @@ function gapsAbove(groups: readonly PlacedGroup[], settled: readonly Settled[]):
     const at = above.join('/');
     const folder = foldersText(row);
     const gap = { place: row.place, why: row.gone ?? 'removed', ...(folder !== '' && { folder }) };
-    const known = gaps.get(at);
-    if (known === undefined) gaps.set(at, [gap]);
-    else known.push(gap);
+    addTo(gaps, at, gap);
   }
   return gaps;
 }

@@ -1,3 +1,4 @@
+import { addTo } from '../catalogue/add-to.ts';
 import { fold } from '../catalogue/fold.ts';
 import type { Settled } from '../catalogue/settled.ts';
 import type { Thing } from '../catalogue/thing.ts';
@@ -101,9 +102,7 @@ function inParts<P extends { pieces: Piece[] }>(
 function byBox(things: readonly Thing[]): Map<string | undefined, Thing[]> {
   const boxes = new Map<string | undefined, Thing[]>();
   for (const thing of things) {
-    const members = boxes.get(thing.box);
-    if (members === undefined) boxes.set(thing.box, [thing]);
-    else members.push(thing);
+    addTo(boxes, thing.box, thing);
   }
   return boxes;
 }

@@ -1,6 +1,8 @@
+import { sayCommand } from '../catalogue/say-command.ts';
+import { sayCount } from '../catalogue/say-count.ts';
 import type { Settings } from '../catalogue/settings.ts';
 import type { Settled } from '../catalogue/settled.ts';
-import { foldersOf } from '../housing/placed.ts';
+import { folderCount, foldersOf } from '../housing/placed.ts';
 import { sayGone } from './number-history.ts';
 import { referenceCodes } from './reference-codes.ts';
 import type { Settling } from './settle.ts';
@@ -12,14 +14,11 @@ export function* saySettling(
 ): Generator<string> {
   const codeOf = referenceCodes(settings);
   const live = rows.filter(({ gone }) => gone === undefined);
-  const folders = foldersOf(groups).reduce(
-    (sum, { held }) => sum + (held === undefined ? 0 : held.last - held.first + 1),
-    0,
-  );
+  const folders = foldersOf(groups).reduce((sum, folder) => sum + folderCount(folder), 0);
   const news = settled.length === 0 ? '' : `; ${sayNews(live, settled)}`;
-  yield `Settled: ${count(live.length, 'thing')} in ${count(folders, 'folder')} and ${count(boxes.length, 'box', 'boxes')}${news}.`;
+  yield `Settled: ${sayCount(live.length, 'thing')} in ${sayCount(folders, 'folder')} and ${sayCount(boxes.length, 'box', 'boxes')}${news}.`;
   if (given.size > 0) {
-    yield `${count(given.size, 'thing')} had no number and got one in list.csv; the list as it was is kept beside it.`;
+    yield `${sayCount(given.size, 'thing')} had no number and got one in list.csv; the list as it was is kept beside it.`;
   }
   const known = new Set(
     settled.flatMap((row) => (row.gone === undefined ? [] : [`${key(row)} ${row.gone}`])),
@@ -29,9 +28,9 @@ export function* saySettling(
     yield `${codeOf(row.place)}  ${row.title}: ${sayGone(row.gone, codeOf)}. Its number is not used again.`;
   }
   if (moves.length > 0) {
-    yield `${count(moves.length, 'thing')} would now be sorted elsewhere and stayed; this moves ${moves.length === 1 ? 'it' : 'them'}: kinfonds arrange ${folder} --settle --move`;
+    yield `${sayCount(moves.length, 'thing')} would now be sorted elsewhere and stayed; to move ${moves.length === 1 ? 'it' : 'them'}: ${sayCommand('arrange', folder, '--settle', '--move')}`;
   }
-  yield `The numbers may be written on folders now. Labels: kinfonds labels ${folder} --out labels.pdf`;
+  yield `The numbers may be written on folders now. Labels: ${sayCommand('labels', folder, '--out', 'labels.pdf')}`;
 }
 
 /** How many things are new, and how many lie elsewhere than before. */
@@ -44,5 +43,3 @@ function sayNews(live: readonly Settled[], before: readonly Settled[]): string {
 }
 
 const key = ({ number, place }: Settled) => `${place.join('/')} ${number}`;
-
-const count = (number: number, one: string, many = `${one}s`) => `${number} ${number === 1 ? one : many}`;

@@ -17,12 +17,12 @@ export interface Settling extends Arrangement {
  * @param today as for `arrange`
  */
 export function settle(catalogue: ToArrange, move: boolean, today: string): Settling {
-  const { settings, settled = [] } = catalogue;
+  const { settled = [] } = catalogue;
   const { things, given } = numbered(catalogue.things, settled);
-  const wanted = move ? arrangement({ settings, things, settled }, today).moves : [];
+  const wanted = move ? arrangement({ ...catalogue, things, settled }, today).moves : [];
   const moving = new Set(wanted.map(({ from }) => from));
   const before = settled.map((row) => (moving.has(row) ? { ...row, gone: MOVED } : row));
-  const arranged = arrangement({ settings, things, settled: before }, today);
+  const arranged = arrangement({ ...catalogue, things, settled: before }, today);
   return { ...arranged, given, rows: settledFrom(arranged.groups, before) };
 }
 

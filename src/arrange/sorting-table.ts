@@ -1,3 +1,4 @@
+import { textTable } from '../catalogue/text-table.ts';
 import type { SortingSummary } from './compare.ts';
 
 const HEADINGS = ['sorted by', 'groups', 'folders', 'largest', 'smallest', 'left over'];
@@ -12,19 +13,10 @@ export function sortingTable(summaries: readonly SortingSummary[]): string[] {
     size(smallest),
     String(leftOver),
   ]);
-  const table = [[`  ${HEADINGS[0]}`, ...HEADINGS.slice(1)], ...rows];
-  const widths = HEADINGS.map((_, column) => Math.max(...table.map((row) => (row[column] ?? '').length)));
-  return table.map((row) =>
-    row
-      .map((text, column) => pad(text, widths[column] ?? 0))
-      .join('  ')
-      .trimEnd(),
-  );
+  return textTable([[`  ${HEADINGS[0]}`, ...HEADINGS.slice(1)], ...rows]);
 }
 
 const size = (group: SortingSummary['largest']) =>
   group === undefined ? '' : `${group.things} ${short(group.title)}`;
 
 const short = (title: string) => (title.length > 28 ? `${title.slice(0, 27)}…` : title);
-
-const pad = (text: string, width: number) => (/^\d+$/.test(text) ? text.padStart(width) : text.padEnd(width));

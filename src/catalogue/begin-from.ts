@@ -6,6 +6,7 @@ import type { Start } from './begin-template.ts';
 import { CatalogueError, type Finding } from './finding.ts';
 import { listSettings } from './list-settings.ts';
 import { unreadable } from './load-findings.ts';
+import { sayCommand, typed } from './say-command.ts';
 
 /** Under which name a list of each form is kept. */
 const NAMES: Readonly<Record<string, string>> = {
@@ -32,8 +33,7 @@ export async function beginFrom(
   const name = NAMES[form];
   if (name === undefined) throw new CatalogueError([noForm(source)]);
   const bytes = await readFile(source).catch((error: unknown) => {
-    const isMissing = (error as NodeJS.ErrnoException).code === 'ENOENT';
-    throw new CatalogueError([isMissing ? notThere(source) : unreadable(source, error)]);
+    throw new CatalogueError([unreadable(source, error)]);
   });
   const read = previewList(bytes, name, {}, listSettings.parse({}));
   if (read.tables.length === 0)
@@ -55,17 +55,12 @@ function noForm(source: string): Finding {
   return { rule: 'begin.no-list', weight: 'must', place: { file: source }, found, advice };
 }
 
-function notThere(source: string): Finding {
-  const found = 'There is no such file.';
-  return { rule: 'begin.no-list', weight: 'must', place: { file: source }, found, advice: 'Check the path.' };
-}
-
 function listThere(folder: string, lists: readonly string[]): Finding {
   return {
     rule: 'begin.list-there',
     weight: 'must',
     place: { file: folder },
-    found: `The folder has a list already: ${lists.join(' and ')}. Nothing was changed.`,
-    advice: `Take it away, or begin with it: kinfonds begin ${folder} --from ${join(folder, lists[0] ?? '')}`,
+    found: `The folder has a list already: ${lists.join(' and ')}.`,
+    advice: `Take it out of the folder, or begin with it: ${sayCommand('begin', folder, '--from', typed(join(folder, lists[0] ?? '')))}`,
   };
 }

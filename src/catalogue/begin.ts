@@ -5,6 +5,7 @@ import { beginWorkbook } from './begin-workbook.ts';
 import { CatalogueError, type Finding } from './finding.ts';
 import { LIST_FILE, SETTINGS_FILE } from './load-findings.ts';
 import { makeFolder } from './make-folder.ts';
+import { sayCommand } from './say-command.ts';
 import { sayIssues } from './say-issue.ts';
 import { settings } from './settings.ts';
 import { COLUMNS } from './thing.ts';
@@ -114,7 +115,7 @@ function already(folder: string, there: readonly string[]): Finding {
     rule: 'begin.already',
     weight: 'must',
     place: { file: folder },
-    found: `There is a catalogue here already: it has ${names}. Nothing was changed.`,
-    advice: `Begin the new one in another folder, or go on with this one: kinfonds arrange ${folder}`,
+    found: `There is a catalogue here already: it has ${names}.`,
+    advice: `Begin the new one in another folder, or go on with this one: ${sayCommand('arrange', folder)}`,
   };
 }

@@ -68,7 +68,6 @@ const orElsewhere =
     const others = there.filter((file) => file !== finding.place.file).join(' or ');
     return {
       ...finding,
-      found: 'The list has headings and no things yet.',
       advice: `${finding.advice} The same can be done in ${others} instead.`,
     };
   };

@@ -38,10 +38,10 @@ export class CatalogueError extends Error {
   }
 }
 
-/** The place of a finding in words: `list.csv, row 14, column date`. */
+/** The place of a finding in words: `list.csv, row 14, column date`; the folder in which one is goes without saying. */
 export function sayPlace({ file, row, line, column, component }: Place): string {
   return [
-    file,
+    file === '.' ? undefined : file,
     row === undefined ? undefined : `row ${row}`,
     line === undefined ? undefined : `line ${line}`,
     column === undefined ? undefined : `column ${column}`,

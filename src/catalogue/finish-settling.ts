@@ -2,6 +2,7 @@ import { readFile, realpath, rename, rm } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { CatalogueError, type Finding } from './finding.ts';
 import { flushFolder } from './flush-folder.ts';
+import { sayCommand } from './say-command.ts';
 import { digestOf, JOURNAL_FILE, type Journal, readJournal } from './settling-journal.ts';
 
 type Entry = Journal['files'][number];
@@ -41,8 +42,8 @@ async function putInPlaces(folder: string, files: readonly Entry[]): Promise<Fin
     const now = await digestAt(target);
     const isWhole = (await digestAt(beside)) === becomes;
     if (trouble === undefined) {
-      if (!isWhole && now === was && was !== becomes) trouble = isLost(name);
-      if (isWhole && now !== null && now !== was && now !== becomes) trouble = wasChanged(name);
+      if (!isWhole && now === was && was !== becomes) trouble = isLost(folder, name);
+      if (isWhole && now !== null && now !== was && now !== becomes) trouble = wasChanged(folder, name);
     }
     // Where the new content is no more beside its place, it has been put there, whatever was changed afterwards.
     if (trouble !== undefined) await rm(beside, { force: true });
@@ -64,16 +65,17 @@ async function digestAt(path: string): Promise<string | null> {
 }
 
 const GIVEN_UP = 'The settling of numbers was stopped before its end,';
-const AGAIN = 'To settle the numbers, use arrange --settle again.';
+const again = (folder: string) =>
+  `Settle the numbers again with: ${sayCommand('arrange', folder, '--settle')}`;
 
-function wasChanged(file: string): Finding {
+function wasChanged(folder: string, file: string): Finding {
   const found = `${GIVEN_UP} and this file has been changed since. It was kept as it is, and the settling given up.`;
-  return { rule: 'settle.given-up', weight: 'should', place: { file }, found, advice: AGAIN };
+  return { rule: 'settle.given-up', weight: 'should', place: { file }, found, advice: again(folder) };
 }
 
-function isLost(file: string): Finding {
-  const found = `${GIVEN_UP} and what was to be written into this file is no more there. The settling was given up.`;
-  return { rule: 'settle.given-up', weight: 'should', place: { file }, found, advice: AGAIN };
+function isLost(folder: string, file: string): Finding {
+  const found = `${GIVEN_UP} and what was to be written into this file is not there any more. The settling was given up.`;
+  return { rule: 'settle.given-up', weight: 'should', place: { file }, found, advice: again(folder) };
 }
 
 function cannotFinish(folder: string, code: string | undefined): Finding {

@@ -1,4 +1,6 @@
 import type { Finding } from './finding.ts';
+import { sayCommand } from './say-command.ts';
+import { whyUnreadable } from './why-unreadable.ts';
 
 /** The file that describes the collection as a whole. */
 export const SETTINGS_FILE = 'collection.yaml';
@@ -17,7 +19,7 @@ export function folderTrouble(code: string | undefined, folder: string): Finding
 function sayFolderTrouble(code: string | undefined, folder: string): Pick<Finding, 'found' | 'advice'> {
   switch (code) {
     case 'ENOENT': {
-      const advice = `Check the path, or begin a new catalogue there with: kinfonds begin ${folder}`;
+      const advice = `Check the path, or begin a new catalogue there with: ${sayCommand('begin', folder)}`;
       return { found: 'This folder is not there.', advice };
     }
     case 'ENOTDIR': {
@@ -41,7 +43,7 @@ export function noSettings(folder: string): Finding {
     weight: 'must',
     place: { file: folder },
     found: `There is no ${SETTINGS_FILE} here, so this is not a catalogue folder yet.`,
-    advice: `Write one to fill in with: kinfonds begin ${folder}`,
+    advice: `Make one to fill in with: ${sayCommand('begin', folder)}`,
   };
 }
 
@@ -59,7 +61,7 @@ export function noList(folder: string, names: readonly string[]): Finding {
 
 /** A file that collection.yaml says is the list, and that cannot be it. */
 export function noSuchList(file: string): Finding {
-  const found = `The list is to be ${file}, by “file” under “list”, and there is no such file here.`;
+  const found = `The list is to be ${file}, as “file” under “list” says, and there is no such file here.`;
   const advice =
     'Mend the name, or leave that entry out: list.xlsx, list.ods, list.csv and list.tsv are found.';
   return { rule: 'catalogue.no-list', weight: 'must', place: { file: SETTINGS_FILE }, found, advice };
@@ -78,12 +80,12 @@ export function severalLists(folder: string, files: readonly string[]): Finding 
 }
 
 export function unreadable(file: string, error: unknown): Finding {
-  const { code } = error as NodeJS.ErrnoException;
-  const found =
-    code === 'EACCES' || code === 'EPERM'
-      ? 'You are not permitted to read this file.'
-      : code === 'EISDIR'
-        ? 'This is a folder, and a file of this name is needed.'
-        : `The file could not be read (${code ?? String(error)}).`;
-  return { rule: 'catalogue.unreadable', weight: 'must', place: { file }, found };
+  const isMissing = (error as NodeJS.ErrnoException).code === 'ENOENT';
+  return {
+    rule: 'catalogue.unreadable',
+    weight: 'must',
+    place: { file },
+    found: whyUnreadable(error),
+    ...(isMissing && { advice: 'Check the path.' }),
+  };
 }

@@ -1,7 +1,7 @@
 import { readdir, readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { readDate } from '../dates/index.ts';
-import { sizeFindings } from '../housing/piece.ts';
+import { sizeFindings } from '../housing/size-findings.ts';
 import { stockFrom } from '../housing/stock.ts';
 import { readSettings } from '../intake/collection-yaml.ts';
 import { readNumbers } from '../intake/numbers.ts';
@@ -59,8 +59,12 @@ export async function loadCatalogue(folder: string, today = localDay()): Promise
     settings === undefined ? [] : stockFrom(settings.housing, settings.repository.country).findings;
   const things = list?.things ?? [];
   const ofSizes = list === undefined ? [] : inList(sizeFindings(things), { ...list, listFile: list.file });
-  // A finding aid that was taken in is a catalogue without anything in its list.
-  const ofRows = base === undefined ? ofList : ofList.filter(({ rule }) => rule !== 'list.no-things');
+  // Where there is no catalogue yet, a list is not missed; a finding aid that was taken in has nothing in its list.
+  const unasked = [
+    ...(yaml === undefined ? ['catalogue.no-list'] : []),
+    ...(base === undefined ? [] : ['list.no-things']),
+  ];
+  const ofRows = ofList.filter(({ rule }) => !unasked.includes(rule));
   const all = [...findings, ...ofSettings, ...ofStock, ...ofRows, ...ofSizes, ...settled.findings];
   const musts = all.filter(({ weight }) => weight === 'must');
   if (settings === undefined || list === undefined || musts.length > 0) {

@@ -1,5 +1,6 @@
 import type { z } from 'zod';
 import { nearest } from './nearest.ts';
+import { quoted } from './quoted.ts';
 import { keysAt } from './schema-at.ts';
 
 /** One thing wrong with a value, in plain words, and the path of the entry it is about. */
@@ -46,13 +47,13 @@ function sayIssue(issue: Issue, schema: z.core.$ZodType, data: unknown): SaidIss
       return [
         {
           path,
-          found: `${name} must be ${issue.inclusive ? 'at least' : 'above'} ${issue.minimum}; ${quoted(value)} was read.`,
+          found: `${name} must be ${issue.inclusive ? 'at least' : 'above'} ${issue.minimum}; ${quotedValue(value)} was read.`,
         },
       ];
     case 'too_big':
-      return [{ path, found: `${name} must be at most ${issue.maximum}; ${quoted(value)} was read.` }];
+      return [{ path, found: `${name} must be at most ${issue.maximum}; ${quotedValue(value)} was read.` }];
     default: {
-      const read = typeof value === 'string' && value.trim() !== '' ? `; ${quoted(value)} was read` : '';
+      const read = typeof value === 'string' && value.trim() !== '' ? `; ${quotedValue(value)} was read` : '';
       return [{ path, found: `${name} ${issue.message}${read}.` }];
     }
   }
@@ -78,7 +79,7 @@ function sayUnion(
 
 function unknownKey(path: readonly PropertyKey[], known: readonly string[]): SaidIssue {
   const near = nearest(String(path.at(-1)), known);
-  const advice = near === undefined ? `Known here are ${known.join(', ')}.` : `Did you mean ${near}?`;
+  const advice = near === undefined ? `Known here are ${known.join(', ')}.` : `Is “${near}” meant?`;
   return { path, found: `${sayPath(path)} is not known.`, advice };
 }
 
@@ -110,12 +111,12 @@ function notOneOf(
   if (value === undefined || value === null) return wrongType(name, 'string', value);
   const near = nearest(String(value), allowed);
   const list = allowed.length === 1 ? `“${allowed[0]}”` : `one of ${allowed.join(', ')}`;
-  const meant = near === undefined ? {} : { advice: `Did you mean ${near}?` };
-  return { found: `${name} must be ${list}; ${quoted(value)} was read.`, ...meant };
+  const meant = near === undefined ? {} : { advice: `Is “${near}” meant?` };
+  return { found: `${name} must be ${list}; ${quotedValue(value)} was read.`, ...meant };
 }
 
 /** `“name” in entry 2 of “people”` for the path people.1.name. */
-function sayPath(path: readonly PropertyKey[]): string {
+export function sayPath(path: readonly PropertyKey[]): string {
   if (path.length === 0) return 'The whole';
   const said = path.map((part) =>
     typeof part === 'number' ? `entry ${part + 1} of` : `“${String(part)}” in`,
@@ -127,14 +128,11 @@ function sayValue(value: unknown): string {
   if (Array.isArray(value)) return 'a list';
   if (typeof value === 'number') return `the number ${value}`;
   if (typeof value === 'boolean') return `the yes or no of “${value}”`;
-  return typeof value === 'object' ? 'a group of entries' : quoted(value);
+  return typeof value === 'object' ? 'a group of entries' : quotedValue(value);
 }
 
-function quoted(value: unknown): string {
-  const text = typeof value === 'string' ? value : (JSON.stringify(value) ?? String(value));
-  const line = text.replace(/\s+/g, ' ').trim();
-  return `“${line.length > 60 ? `${line.slice(0, 57).trimEnd()}…` : line}”`;
-}
+const quotedValue = (value: unknown): string =>
+  quoted(typeof value === 'string' ? value : (JSON.stringify(value) ?? String(value)));
 
 function valueAt(data: unknown, path: readonly PropertyKey[]): unknown {
   let value = data;

@@ -1,5 +1,7 @@
-import type { Command } from 'commander';
+import { type Command, Option } from 'commander';
 import type { Catalogue } from '../catalogue/catalogue.ts';
+import { sayCommand } from '../catalogue/say-command.ts';
+import { sayCount } from '../catalogue/say-count.ts';
 import { DIR, JSON_OPTION, printJson, printLines } from './options.ts';
 
 interface Options {
@@ -16,9 +18,15 @@ export function arrangeCommand(program: Command): void {
     .command('arrange')
     .description('put the things into groups, order, folders and boxes, and show the result')
     .argument(...DIR)
-    .option('--compare', 'weigh several ways of sorting instead')
-    .option('--things', 'list every thing in its folder')
-    .option('--boxes', 'show what lies in which box')
+    .addOption(
+      new Option('--compare', 'weigh several ways of sorting instead').conflicts([
+        'things',
+        'boxes',
+        'settle',
+      ]),
+    )
+    .addOption(new Option('--things', 'list every thing in its folder').conflicts(['boxes', 'settle']))
+    .addOption(new Option('--boxes', 'show what lies in which box').conflicts('settle'))
     .option('--settle', 'fix the numbers of things, folders and boxes for good')
     .option('--move', 'with --settle: give a new place to things that would now be sorted elsewhere')
     .option(...JSON_OPTION)
@@ -43,7 +51,7 @@ async function showSortings({ settings, things }: Catalogue, { json }: Options):
 
 async function show(catalogue: Catalogue, { things: all, boxes: shelf, json }: Options): Promise<void> {
   const { localDay } = await import('../catalogue/local-day.ts');
-  const { arrangement, leftOverThings, outline } = await import('../arrange/index.ts');
+  const { arrangement, leftOver, outline } = await import('../arrange/index.ts');
   const arranged = arrangement(catalogue, localDay());
   const { aid, boxes, moves } = arranged;
   if (json) {
@@ -56,13 +64,15 @@ async function show(catalogue: Catalogue, { things: all, boxes: shelf, json }: O
     const { notToBeBoxed } = await import('../review/index.ts');
     printLines(shelfList(aid.collection, boxes, notToBeBoxed(catalogue, arranged)));
   } else printLines(outline(aid.collection, all ? 'item' : 'file'));
-  const left = leftOverThings(catalogue).length;
+  const left = [...leftOver(arranged.sorted)].length;
   const { folder, things } = catalogue;
   if (left > 0)
-    note(`${left} of ${things.length} things fit no group; this names them: kinfonds check ${folder}`);
+    note(
+      `${left} of ${sayCount(things.length, 'thing')} ${left === 1 ? 'fits' : 'fit'} no group; to see which: ${sayCommand('check', folder)}`,
+    );
   if (moves.length > 0) {
     note(
-      `${moves.length === 1 ? '1 settled thing' : `${moves.length} settled things`} would now be sorted elsewhere; this names ${moves.length === 1 ? 'it' : 'them'}: kinfonds check ${folder}`,
+      `${sayCount(moves.length, 'settled thing')} would now be sorted elsewhere; to see which: ${sayCommand('check', folder)}`,
     );
   }
 }

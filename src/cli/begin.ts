@@ -1,5 +1,7 @@
-import type { Command } from 'commander';
+import { type Command, Option } from 'commander';
 import type { Start } from '../catalogue/begin-template.ts';
+import { sayCommand } from '../catalogue/say-command.ts';
+import { sayCount } from '../catalogue/say-count.ts';
 import { DIR, JSON_OPTION, printJson, printLines } from './options.ts';
 
 interface Options extends Start {
@@ -18,13 +20,16 @@ export function beginCommand(program: Command): void {
     .option('--prefix <LETTERS>', 'what reference codes begin with, such as QF')
     .option('--repository <NAME>', 'who keeps it: the family itself, or an archive')
     .option('--from <FILE>', 'start from a list that is kept already: XLSX, ODS, CSV or TSV')
-    .option('--copies <FOLDER>', 'start with a row for each scan or photograph in a folder inside DIR')
+    .addOption(
+      new Option(
+        '--copies <FOLDER>',
+        'start with a row for each scan or photograph in a folder inside DIR',
+      ).conflicts(['from', 'preview']),
+    )
     .option('--preview', 'make nothing; show how the list in DIR, or the one of --from, is understood')
     .option(...JSON_OPTION)
     .addHelpText('after', '\nExample: kinfonds begin quill-papers --title "Quill family papers" --prefix QF')
     .action(async (folder: string, { from, copies, preview, json, ...given }: Options) => {
-      if (from !== undefined && copies !== undefined)
-        program.error('error: --from and --copies do not go together', { exitCode: 2 });
       if (preview) return showPreview(folder, from, json);
       const start = json ? given : await asked(given);
       if (start === undefined) {
@@ -76,7 +81,7 @@ async function showPreview(folder: string, from: string | undefined, json?: true
   const { sayPreview } = await import('./preview.ts');
   const { printFindings } = await import('./findings.ts');
   printLines(sayPreview(read.tables));
-  printFindings(read.findings, process.stderr);
+  printFindings(read.findings, process.stderr, false);
   if (read.findings.some(({ weight }) => weight === 'must')) process.exitCode = 1;
 }
 
@@ -86,14 +91,14 @@ async function fromNothing(folder: string, start: Start, json?: true): Promise<v
   if (json) return printJson({ folder, files });
   if (files.length === 1) {
     say(`Made ${files.join('')}. The list that is there was left as it is.`);
-    say(`Fill it in; then run: kinfonds arrange ${folder}`);
+    say(`Fill in collection.yaml. Then run: ${sayCommand('arrange', folder)}`);
     return;
   }
   say(`Made ${files.join(', ')}.`);
   say(
     'Fill in collection.yaml, and one row of a list for each thing: in list.xlsx or in list.csv, not in both.',
   );
-  say(`Then run: kinfonds arrange ${folder}`);
+  say(`Then run: ${sayCommand('arrange', folder)}`);
 }
 
 async function fromList(folder: string, from: string, start: Start, json?: true): Promise<void> {
@@ -103,20 +108,24 @@ async function fromList(folder: string, from: string, start: Start, json?: true)
   const { sayPreview } = await import('./preview.ts');
   const { printFindings } = await import('./findings.ts');
   printLines(sayPreview(tables));
-  printFindings(findings, process.stderr);
+  printFindings(findings, process.stderr, false);
   say(`Made ${files.join(', ')}.`);
   say('Where something is understood wrongly, mend the list, or say it under “list” in collection.yaml.');
-  say(`See it again with: kinfonds begin ${folder} --preview`);
+  say(`See it again with: ${sayCommand('begin', folder, '--preview')}`);
+  say(`Fill in collection.yaml. Then run: ${sayCommand('arrange', folder)}`);
 }
 
 async function fromCopies(folder: string, copies: string, start: Start, json?: true): Promise<void> {
   const { beginWithCopies } = await import('../catalogue/begin-copies.ts');
   const { files, rows, dated } = await beginWithCopies(folder, copies, start);
   if (json) return printJson({ folder, files, rows, dated });
-  say(`Made ${files.join(', ')}, with ${rows === 1 ? 'one row' : `${rows} rows`}.`);
-  say('Write over the titles what each thing is.');
+  say(`Made ${files.join(', ')}, with ${sayCount(rows, 'row')}.`);
+  say('The titles are names of files; write in their place what each thing is.');
   if (dated > 0)
-    say(`${dated} have the date of a camera; where it saw an older thing, write the date of that.`);
+    say(
+      `${sayCount(dated, 'row has', 'rows have')} the date of a camera; where it saw an older thing, write the date of that.`,
+    );
+  say(`Fill in collection.yaml. Then run: ${sayCommand('arrange', folder)}`);
 }
 
 const say = (line: string) => process.stdout.write(`${line}\n`);

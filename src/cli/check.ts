@@ -1,4 +1,5 @@
-import type { Command } from 'commander';
+import { type Command, Option } from 'commander';
+import { sayCommand } from '../catalogue/say-command.ts';
 import { DIR, JSON_OPTION, printJson, printLines } from './options.ts';
 import { progress } from './progress.ts';
 
@@ -13,7 +14,12 @@ export function checkCommand(program: Command): void {
     .command('check')
     .description('say what is missing, doubtful or dangerous, and what to do about it')
     .argument(...DIR)
-    .option('--work', 'list instead what must still be done with the things before boxing, box by box')
+    .addOption(
+      new Option(
+        '--work',
+        'list instead what must still be done with the things before boxing, box by box',
+      ).conflicts('out'),
+    )
     .option('--out <FILE>', 'write the report as a page for reading and printing')
     .option(...JSON_OPTION)
     .addHelpText('after', '\nExample: kinfonds check quill-papers --out report.html')
@@ -59,7 +65,7 @@ export function checkCommand(program: Command): void {
       if (findings.length > 0) process.stdout.write(`\n${countFindings(findings)}\n`);
       if (answered.length > 0) process.stdout.write(`${answered.length} answered in collection.yaml\n`);
       if (handling.length > 0) {
-        process.stdout.write(`To be done before boxing: kinfonds check ${folder} --work\n`);
+        process.stdout.write(`To be done before boxing: ${sayCommand('check', folder, '--work')}\n`);
       }
       process.stdout.write(`${verdict(findings)}\n`);
     });

@@ -11,7 +11,7 @@ export function completionCommand(program: Command): void {
     .addArgument(new Argument('<SHELL>', 'the shell').choices(SHELLS))
     .addHelpText(
       'after',
-      '\nFor good, in the file that the shell reads when it starts:' +
+      '\nTo have it always, put one line into the file that your shell reads when it starts:' +
         '\n  ~/.bashrc                   eval "$(kinfonds completion bash)"' +
         '\n  ~/.zshrc, below compinit    eval "$(kinfonds completion zsh)"' +
         '\n  ~/.config/fish/config.fish  kinfonds completion fish | source' +

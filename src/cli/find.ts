@@ -18,7 +18,7 @@ export function findCommand(program: Command): void {
   program
     .command('find')
     .description('say where a thing is: box, folder, position')
-    .argument('[DIR]', 'the catalogue folder (default: the current one)')
+    .argument('[DIR]', 'the catalogue folder (default: ".")')
     .argument('[WORDS...]', 'what to look for: words, years, names, a reference code')
     .option('--kind <KIND>', 'only things of a kind, such as letter')
     .option('--person <NAME>', 'only things made by somebody or about them, by any form of the name')

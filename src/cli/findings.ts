@@ -1,3 +1,4 @@
+import { addTo } from '../catalogue/add-to.ts';
 import { type Finding, sayPlace, WEIGHTS, type Weight } from '../catalogue/finding.ts';
 import { type Colour, coloured } from './colour.ts';
 import { printable } from './printable.ts';
@@ -15,8 +16,9 @@ const MOST = 20;
 /**
  * Prints findings as sentences, those of one rule together: the weight and the place, what was found; below each, or
  * once below all where they have it in common, what to do.
+ * @param named whether the rule is named, by which collection.yaml answers it
  */
-export function printFindings(findings: readonly Finding[], stream: NodeJS.WriteStream): void {
+export function printFindings(findings: readonly Finding[], stream: NodeJS.WriteStream, named = true): void {
   for (const alike of byRule(findings)) {
     const shown = alike.slice(0, MOST);
     shown.forEach(({ rule, weight, place, found, advice, source }, index) => {
@@ -30,8 +32,7 @@ export function printFindings(findings: readonly Finding[], stream: NodeJS.Write
       if (advice !== undefined && (last || shown[index + 1]?.advice !== advice)) {
         stream.write(`        ${printable(advice)}${source === undefined ? '' : ` (${source})`}\n`);
       }
-      // By this name collection.yaml answers it.
-      if (last) stream.write(`        rule: ${rule}\n`);
+      if (last && named) stream.write(`        rule: ${rule}\n`);
     });
   }
 }
@@ -39,9 +40,7 @@ export function printFindings(findings: readonly Finding[], stream: NodeJS.Write
 function byRule(findings: readonly Finding[]): Finding[][] {
   const rules = new Map<string, Finding[]>();
   for (const finding of findings) {
-    const alike = rules.get(finding.rule);
-    if (alike === undefined) rules.set(finding.rule, [finding]);
-    else alike.push(finding);
+    addTo(rules, finding.rule, finding);
   }
   return [...rules.values()];
 }

@@ -1,11 +1,11 @@
-import { statSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
-import { basename } from 'node:path';
-import { type Command, InvalidArgumentError, Option } from 'commander';
+import { type Command, Option } from 'commander';
 import type { Settings } from '../catalogue/settings.ts';
-import type { LabelsWritten, Measure, Sheet } from '../export/labels/index.ts';
-import { SHEETS } from '../export/labels/sheets.ts';
+import type { Measure, Sheet } from '../export/labels/index.ts';
+import { SHEETS, usualSheet } from '../export/labels/sheets.ts';
+import { fontFile, labelNumber, pdfFile, shift } from './label-options.ts';
 import { DIR, JSON_OPTION, printJson } from './options.ts';
+import { sayWritten, UNSCALED } from './say-labels.ts';
 
 interface Options {
   out: string;
@@ -21,6 +21,10 @@ interface Options {
 
 const NAMES = SHEETS.map(({ name }) => name).join(', ');
 
+/** The sheets proposed, as the help tells of them. */
+const usual = (suits: 'folders' | 'boxes'): string =>
+  `${usualSheet(undefined, suits).name}, in the US and Canada ${usualSheet('US', suits).name}`;
+
 export function labelsCommand(program: Command): void {
   program
     .command('labels')
@@ -29,7 +33,7 @@ export function labelsCommand(program: Command): void {
     .requiredOption('--out <FILE>', 'the PDF to write', pdfFile)
     .option(
       '--sheet <SHEET>',
-      `${NAMES}; or measures in mm, width before height: "page 210x297, label 70x37, first at 0x0.5, step 70x37" (default: for folders the first of the country’s paper, with --only boxes a larger one)`,
+      `${NAMES}; or measures in mm, width before height: "page 210x297, label 70x37, first at 0x0.5, step 70x37" (default: ${usual('folders')}; with --only boxes: ${usual('boxes')})`,
     )
     .option(
       '--start <N>',
@@ -73,10 +77,11 @@ async function run(folder: string, options: Options, command: Command): Promise<
   const { localDay } = await import('../catalogue/local-day.ts');
   const { arrange } = await import('../arrange/index.ts');
   const { isSettled } = await import('../catalogue/settled.ts');
+  const { sayCommand } = await import('../catalogue/say-command.ts');
   const catalogue = await loadCatalogue(folder);
   const sheet = given?.sheet ?? sheetFor(catalogue.settings);
   if (start !== undefined && start > labels.labelsOn(sheet))
-    return command.error(`error: --start ${start}: this sheet has ${labels.labelsOn(sheet)} labels.`);
+    return command.error(`error: --start ${start} is too high: a sheet has ${labels.labelsOn(sheet)} labels`);
   const written = await labels.printLabels(arrange(catalogue, localDay()), folder, out, sheet, {
     ...(only !== undefined && { only }),
     ...(onlyNew && { new: true }),
@@ -86,7 +91,7 @@ async function run(folder: string, options: Options, command: Command): Promise<
   });
   if (!isSettled(catalogue))
     process.stderr.write(
-      `Not all numbers are settled, so they may change with the list. Settle them before you print: kinfonds arrange ${folder} --settle\n`,
+      `Not all numbers are settled, so they may change with the list. Settle them before you print: ${sayCommand('arrange', folder, '--settle')}\n`,
     );
   if (written.findings.some(({ weight }) => weight === 'should')) process.exitCode = 1;
   if (json) return printJson({ file: written.labels.length === 0 ? null : out, sheet, ...written });
@@ -95,67 +100,4 @@ async function run(folder: string, options: Options, command: Command): Promise<
     printFindings(written.findings, process.stderr);
   }
   for (const line of sayWritten(written, options, sheet)) process.stdout.write(`${line}\n`);
-}
-
-const UNSCALED = 'Print it at 100 % (“actual size”), not fitted to the page.\n';
-
-function* sayWritten(
-  written: LabelsWritten,
-  { out, only, new: onlyNew }: Options,
-  sheet: Sheet,
-): Generator<string> {
-  const { labels, sheets, fresh, changed, before, next } = written;
-  if (onlyNew) yield `${fresh} new, ${changed} changed since they were printed, ${before} as printed before.`;
-  if (labels.length === 0) {
-    const which = only === 'boxes' ? 'boxes' : only === 'folders' ? 'folders' : 'folders or boxes';
-    yield onlyNew && before > 0
-      ? 'Nothing to print; no file was written.'
-      : `There are no ${which} yet; no file was written.`;
-    return;
-  }
-  const folders = labels.filter(({ of }) => of === 'folder').length;
-  const boxes = labels.length - folders;
-  const parts = [count(folders, 'folder', 'folders'), count(boxes, 'box', 'boxes')].filter(
-    (part) => part !== '',
-  );
-  yield `${out}: labels for ${parts.join(' and ')}, on ${count(sheets, 'sheet', 'sheets')}.`;
-  yield `Sheets to use: ${sheet.words}.`;
-  yield UNSCALED.trimEnd();
-  if (next !== undefined) yield `The last sheet has labels left; the next time begin with: --start ${next}`;
-  if (folders > 0 && boxes > 0) yield 'Larger labels for the boxes alone: --only boxes';
-}
-
-const count = (number: number, one: string, many: string): string =>
-  number === 0 ? '' : `${number} ${number === 1 ? one : many}`;
-
-// The list lies in the same folder; a slip must not write over it.
-function pdfFile(file: string): string {
-  if (!/.\.pdf$/i.test(basename(file)))
-    throw new InvalidArgumentError('The name of the file has to end in .pdf.');
-  return file;
-}
-
-function labelNumber(text: string): number {
-  if (!/^[1-9]\d{0,4}$/.test(text)) throw new InvalidArgumentError('It is a number from 1 on.');
-  return Number(text);
-}
-
-// In millimetres: whoever needs more has chosen another sheet than the one in the printer.
-const FURTHEST = 10;
-
-function shift(text: string): Measure {
-  const [, right = '', down = ''] =
-    /^([+-]?\d+(?:\.\d+)?)\s*[x×]\s*([+-]?\d+(?:\.\d+)?)$/.exec(text.trim()) ?? [];
-  const measure: Measure = [Number(right), Number(down)];
-  if (right === '' || measure.some((side) => Math.abs(side) > FURTHEST))
-    throw new InvalidArgumentError(
-      `It is two numbers in mm, right and down, up to ${FURTHEST}, such as 0.5x-1.`,
-    );
-  return measure;
-}
-
-function fontFile(file: string): string {
-  if (statSync(file, { throwIfNoEntry: false })?.isFile() !== true)
-    throw new InvalidArgumentError('There is no such file.');
-  return file;
 }

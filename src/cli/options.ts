@@ -7,7 +7,7 @@ export const DIR = ['[DIR]', 'the catalogue folder', '.'] as const;
 export const JSON_OPTION = ['--json', 'print the result as JSON, for other programs'] as const;
 export const SCHEMAS_OPTION = [
   '--schemas <DIR>',
-  'folder of published schemas (else KINFONDS_SCHEMAS, else those fetched by `kinfonds schemas --get`)',
+  'folder of published schemas (else KINFONDS_SCHEMAS, else those that kinfonds schemas --get fetched)',
 ] as const;
 
 /** The formats named in a list such as `ead3,csv`, or all of them. */

@@ -14,3 +14,16 @@ export function progress(steps: number): (step?: string) => void {
     stream.write(step === undefined ? '\r\x1b[K' : `\r\x1b[K[${bar}] ${step}`);
   };
 }
+
+/** Runs a work under a bar that moves by hundredths, as the work says how much of it is done. */
+export async function withBar<Value>(
+  work: (step: (done: number, total: number) => void) => Promise<Value>,
+): Promise<Value> {
+  const bar = progress(100);
+  let shown = -1;
+  const step = (done: number, total: number) => {
+    for (const now = Math.floor((100 * done) / Math.max(1, total)); shown < now; shown++)
+      bar(`${shown + 1} %`);
+  };
+  return work(step).finally(() => bar());
+}

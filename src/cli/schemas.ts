@@ -1,5 +1,13 @@
 import type { Command } from 'commander';
+import type { ListedSchema } from '../xml/schemas.ts';
 import { JSON_OPTION, printJson, SCHEMAS_OPTION, schemasFolder } from './options.ts';
+
+/** Who named the folder in which a schema lies. */
+const NAMED_BY: Readonly<Record<NonNullable<ListedSchema['namedBy']>, string>> = {
+  '--schemas': 'by --schemas',
+  KINFONDS_SCHEMAS: 'by KINFONDS_SCHEMAS',
+  cache: 'fetched before',
+};
 
 export function schemasCommand(program: Command): void {
   program
@@ -27,9 +35,13 @@ export function schemasCommand(program: Command): void {
       if (json) return printJson(listed);
       for (const { name, version, path, namedBy, note, profile } of listed) {
         const where =
-          path === undefined ? `not on this machine; ${profile} serves instead` : `${path} (${namedBy})`;
+          path === undefined
+            ? `not on this machine; the ${profile} serves instead`
+            : `${path} (${NAMED_BY[namedBy ?? 'cache']})`;
         process.stdout.write(`${name} ${version}: ${where}\n`);
         if (note !== undefined) process.stdout.write(`  ${note}\n`);
       }
+      if (listed.some(({ path }) => path === undefined))
+        process.stderr.write('To fetch those that are missing: kinfonds schemas --get\n');
     });
 }

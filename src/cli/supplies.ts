@@ -1,4 +1,5 @@
 import type { Command } from 'commander';
+import { sayCommand } from '../catalogue/say-command.ts';
 import { DIR, JSON_OPTION, printJson, printLines } from './options.ts';
 import { printable } from './printable.ts';
 
@@ -30,7 +31,7 @@ export function suppliesCommand(program: Command): void {
       // Beside the list and not in it, which goes to a shop.
       if (cautions.length > 0)
         process.stderr.write(
-          `${cautions.map(printable).join('')}What is to be got reckons with these all the same; this says what to do about them first: kinfonds check ${folder} --work\n`,
+          `${cautions.map(printable).join('')}The list counts them all the same. What to do about them first: ${sayCommand('check', folder, '--work')}\n`,
         );
       if (out !== undefined) {
         const { suppliesCsv } = await import('../housing/supplies.ts');

@@ -8,7 +8,7 @@ export function report(error: unknown): number {
     process.stdout.write(`${JSON.stringify({ problems }, null, 2)}\n`);
   } else if (error instanceof CatalogueError) {
     const musts = error.findings.filter(({ weight }) => weight === 'must');
-    printFindings(musts, process.stderr);
+    printFindings(musts, process.stderr, false);
     process.stderr.write(
       `${musts.length === 1 ? 'One problem' : `${musts.length} problems`}; nothing was changed.\n`,
     );

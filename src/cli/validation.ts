@@ -2,9 +2,12 @@ import type { FoundSchema } from '../xml/schemas.ts';
 import type { Validation, ValidationMessage } from '../xml/validate.ts';
 import { coloured } from './colour.ts';
 
+/** So many faults of one file are shown; the rest are counted. */
+const MOST = 20;
+
 /** Which schema spoke: the publisher's, or the profile of this project, whose name says that it is ours. */
 export const saySchema = ({ kind, name, version }: Pick<FoundSchema, 'kind' | 'name' | 'version'>): string =>
-  kind === 'published' ? `the published schema (${name} ${version})` : `the ${name} ${version}`;
+  kind === 'published' ? `the published schema (${name} ${version})` : `the ${name}, version ${version}`;
 
 /** The verdict in a line: whether it is valid, as what, and which schema spoke. */
 export function sayVerdict({ format, schema, valid }: Validation, stream: NodeJS.WriteStream): string {
@@ -28,11 +31,10 @@ export function printDetails(
   { notice, messages, more, remarks }: Validation,
   stream: NodeJS.WriteStream,
 ): void {
-  if (notice !== undefined)
-    stream.write(`  ${notice}
-`);
-  printMessages(messages, stream);
-  if (more > 0) stream.write(`  and ${more} more.\n`);
+  if (notice !== undefined) stream.write(`  ${notice}\n`);
+  printMessages(messages.slice(0, MOST), stream);
+  const left = Math.max(0, messages.length - MOST) + more;
+  if (left > 0) stream.write(`  … and ${left} more; mend these first, for others may come of them.\n`);
   if (remarks.length > 0) stream.write('  Valid, yet doubtful:\n');
   printMessages(remarks, stream);
 }

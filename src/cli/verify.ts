@@ -3,7 +3,7 @@ import type { BagVerdict } from '../handover/bag/index.ts';
 import type { Validation } from '../xml/validate.ts';
 import { JSON_OPTION, printJson, printLines, SCHEMAS_OPTION, schemasFolder } from './options.ts';
 import { printable } from './printable.ts';
-import { progress } from './progress.ts';
+import { withBar } from './progress.ts';
 
 interface Options {
   deep?: true;
@@ -40,20 +40,6 @@ async function run(folder: string, { deep, schemas, json }: Options): Promise<vo
   printFindings(verdict.findings, process.stdout);
   printLines(sayVerdict(folder, verdict));
   if (inside !== undefined) await printInside(inside);
-}
-
-/** Runs a work under a bar that moves by hundredths. */
-async function withBar<Value>(
-  work: (step: (done: number, total: number) => void) => Promise<Value>,
-): Promise<Value> {
-  const bar = progress(100);
-  let shown = -1;
-  const result = await work((done, total) => {
-    for (const now = Math.floor((100 * done) / Math.max(1, total)); shown < now; shown++)
-      bar(`${shown + 1} %`);
-  });
-  bar();
-  return result;
 }
 
 function sayVerdict(folder: string, verdict: BagVerdict): string[] {

@@ -2,7 +2,7 @@ import type { Thing } from '../catalogue/thing.ts';
 import { formByWords } from './form-words.ts';
 import { BY_FORM, FORMS_BY_KIND, UNKNOWN_KIND, type Usual } from './forms.ts';
 import type { Form } from './model.ts';
-import type { SizeReading } from './read-size.ts';
+import type { SizeReading } from './size-checked.ts';
 import type { Told } from './title-form.ts';
 import type { UsualKind } from './usual-form.ts';
 

@@ -153,7 +153,7 @@ export const FORMS_BY_KIND: ReadonlyMap<string, Usual> = new Map([
   ...THINGS,
 ]);
 
-/** Where nothing says what a thing is. Most of what families keep is paper; whoever reads it is told. */
+/** Where nothing says what a thing is. Most of what families keep is paper. */
 export const UNKNOWN_KIND: Usual = {
   form: 'sheet',
   shelf: 'papers',

@@ -66,6 +66,10 @@ export interface ShelfBox {
   units: ShelfUnit[];
 }
 
+/** How many folders on the shelf one of the arrangement is; none where nothing of it lies in one. */
+export const folderCount = ({ held }: Pick<PlacedFolder, 'held'>): number =>
+  held === undefined ? 0 : held.last - held.first + 1;
+
 /** Every folder of some groups, in the order in which they stand. */
 export function foldersOf(groups: readonly PlacedGroup[]): PlacedFolder[] {
   return groups.flatMap((group) => [...foldersOf(group.groups), ...group.folders]);

@@ -1,3 +1,4 @@
+import { addTo } from '../catalogue/add-to.ts';
 import type { Component } from '../catalogue/component.ts';
 import { sayContainer } from '../catalogue/say-container.ts';
 import type { ShelfBox } from './placed.ts';
@@ -47,34 +48,34 @@ function contentOf(collection: Component, notBoxed: NotBoxed) {
   const lines = new Map<string, string[]>();
   const cautions = new Map<string, string>();
   const visit = (unit: Component, inBoxes: readonly string[]): void => {
-    const { referenceCode, title, dates, containers, physicalLocation, children } = unit;
+    const { referenceCode, dates, containers, physicalLocation, children } = unit;
     const own = containers
       .filter(({ type }) => type !== 'folder')
       .map(({ type, number }) => `${type} ${number}`);
     const where = own.length === 0 ? inBoxes : own;
     const caution = notBoxed.get(referenceCode ?? '');
-    const its = `${referenceCode}  ${title}${where.map((box) => `, ${box}`).join('')}`;
+    const its = `${coded(unit)}${where.map((box) => `, ${box}`).join('')}`;
     if (caution !== undefined) cautions.set(referenceCode ?? '', `${its}: ${caution.has}`);
     const beside = [
       ...(caution === undefined ? [] : [`  ${NOT_BOXED}: ${caution.has}`]),
       ...children.flatMap((child) => {
         const one = child.containers.length > 0 ? undefined : notBoxed.get(child.referenceCode ?? '');
-        return one === undefined
-          ? []
-          : [`  ${child.referenceCode}  ${child.title}, ${NOT_BOXED}: ${one.has}`];
+        return one === undefined ? [] : [`  ${coded(child)}, ${NOT_BOXED}: ${one.has}`];
       }),
     ];
-    const what = `${referenceCode}  ${[title, ...dates.map(({ expression }) => expression)].join(', ')}`;
+    const what = [coded(unit), ...dates.map(({ expression }) => expression)].join(', ');
     const said = physicalLocation === undefined ? what : `${what}. ${physicalLocation}`;
     for (const box of containers.filter(({ type }) => type !== 'folder')) {
       const folder = containers.find(({ type, parent }) => type === 'folder' && parent === box.id);
       const line = `${folder === undefined ? 'apart' : sayContainer(folder)}  ${said}`;
-      const known = lines.get(box.number);
-      if (known === undefined) lines.set(box.number, [line, ...beside]);
-      else known.push(line, ...beside);
+      for (const one of [line, ...beside]) addTo(lines, box.number, one);
     }
     for (const child of children) visit(child, where);
   };
   visit(collection, []);
   return { lines, cautions };
 }
+
+/** A title behind its reference code, which new things in a finding aid that was taken in may not have yet. */
+const coded = ({ referenceCode, title }: Component): string =>
+  referenceCode === undefined ? title : `${referenceCode}  ${title}`;

@@ -1,5 +1,6 @@
 import type { Finding } from '../catalogue/finding.ts';
 import { nearest } from '../catalogue/nearest.ts';
+import { sayMoreRows } from '../catalogue/say-count.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import { SIZE_NAMES } from './size-named.ts';
 import { sizeReading, usualOf } from './usual-form.ts';
@@ -36,7 +37,7 @@ const placeOf = ({ row }: Thing) => ({ file: 'list.csv', row, column: 'size' });
 function findingOf({ first: thing, size, rows }: Written): Finding | undefined {
   const reading = sizeReading(thing);
   const place = placeOf(thing);
-  const more = rows === 1 ? '' : ` (and in ${rows - 1} more rows)`;
+  const more = sayMoreRows(rows);
   if (reading?.kind === 'impossible') {
     return {
       rule: 'list.size-impossible',

@@ -1,7 +1,7 @@
 import { covers } from './measures.ts';
 import type { Holder } from './model.ts';
 import { holdersNeeded, sleeveFor } from './part-folder.ts';
-import { foldersOf, type PlacedGroup, type ShelfBox } from './placed.ts';
+import { folderCount, foldersOf, type PlacedGroup, type ShelfBox } from './placed.ts';
 import { filledBoxes } from './shelve.ts';
 import type { Stock } from './stock.ts';
 import { type Supply, supplies } from './supplies.ts';
@@ -17,7 +17,7 @@ export function suppliesFor({
   stock: Stock;
 }): Supply[] {
   const holders = foldersOf(groups).flatMap(({ held, things }) => [
-    ...(held === undefined ? [] : [needed(held.holder, held.last - held.first + 1)]),
+    ...(held === undefined ? [] : [needed(held.holder, folderCount({ held }))]),
     ...things.flatMap(({ piece, apart }) => {
       const holder = apart === undefined ? held?.holder : apart.holder;
       const own = apart?.holder === undefined ? [] : [needed(apart.holder, apart.holders)];

@@ -1,5 +1,7 @@
 import { csvRecord } from '../catalogue/csv-cell.ts';
+import { textTable } from '../catalogue/text-table.ts';
 import { FINGER } from './fill-boxes.ts';
+import { INCH } from './measures.ts';
 import type { Box, Filled, Holder } from './model.ts';
 
 /** What to get before things can be put away. */
@@ -43,20 +45,8 @@ export const suppliesCsv = (rows: readonly Supply[]): string =>
   `\uFEFF${[HEADINGS, ...rows.map(cellsOf)].map(csvRecord).join('')}`;
 
 /** Supplies as a table of plain text, a line each. */
-export function suppliesTable(rows: readonly Supply[]): string[] {
-  const table = [HEADINGS, ...rows.map(cellsOf)];
-  const widths = HEADINGS.map((_, column) =>
-    Math.max(...table.map((cells) => [...(cells[column] ?? '')].length)),
-  );
-  return table.map((cells) =>
-    cells
-      .map((text, column) =>
-        column === 0 ? text.padStart(widths[0] ?? 0) : text.padEnd(widths[column] ?? 0),
-      )
-      .join('  ')
-      .trimEnd(),
-  );
-}
+export const suppliesTable = (rows: readonly Supply[]): string[] =>
+  textTable([HEADINGS, ...rows.map(cellsOf)]);
 
 const cellsOf = ({ what, number, millimetres, inches, material, use }: Supply) => [
   String(number),
@@ -128,7 +118,7 @@ const measured = (...millimetres: number[]) => ({
 const EIGHTHS = ['', '⅛', '¼', '⅜', '½', '⅝', '¾', '⅞'];
 
 function inEighths(millimetres: number): string {
-  const eighths = Math.round((millimetres / 25.4) * 8);
+  const eighths = Math.round((millimetres / INCH) * 8);
   const whole = Math.floor(eighths / 8);
   return `${whole === 0 ? '' : whole}${EIGHTHS[eighths % 8]}` || '0';
 }

@@ -4,17 +4,14 @@ import type { Thing } from '../catalogue/thing.ts';
 import { readKind } from '../kinds/kind-words.ts';
 import { BY_FORM, FORMS_BY_KIND, type Usual } from './forms.ts';
 import { lookUpObject, OBJECTS_BY_WORD } from './object-words.ts';
-import { readSizeOf, type SizeReading } from './read-size.ts';
+import { readSizeOf } from './read-size.ts';
+import type { SizeReading } from './size-checked.ts';
 
 /** What things of a kind usually are. */
 export interface UsualKind {
   usual: Usual;
-  /** The word of the tables it was found under. */
-  word: string;
   /** Whether the list uses a word for several ("letters"). */
   plural: boolean;
-  /** Whether only a part of the words was understood: "old brown ledger". */
-  partly: boolean;
 }
 
 const BUNDLE =
@@ -33,7 +30,7 @@ export const usualOf = once((kind: string): UsualKind | undefined => {
   const words = head.split(/ +/).slice(-4);
   for (const from of words.keys()) {
     const found = lookUp(words.slice(from).join(' '));
-    if (found !== undefined) return { ...found, partly: true };
+    if (found !== undefined) return found;
   }
   return ofNamedSize(kind);
 });
@@ -46,20 +43,19 @@ function ofNamedSize(kind: string): UsualKind | undefined {
   const usual = Object.values(BY_FORM).find((row) => row.form === form);
   if (usual === undefined) return undefined;
   const named = { ...usual, size, each: size.thick ?? usual.each };
-  return { usual: named, word: fold(kind), plural: false, partly: false };
+  return { usual: named, plural: false };
 }
 
 function lookUp(word: string): UsualKind | undefined {
   const reading = readKind(word);
   const object = reading === undefined ? lookUpObject(OBJECTS_BY_WORD, word) : undefined;
-  if (object !== undefined) return { ...object, partly: false };
+  if (object !== undefined) return object;
   const plural = reading?.plural ?? false;
   // "ambrotypes" say more than the kind that they belong to.
   const singular = word.endsWith('s') ? word.slice(0, -1) : word;
   for (const own of [word, singular, fold(reading?.kind.one ?? '')]) {
     const usual = FORMS_BY_KIND.get(own);
-    if (usual !== undefined)
-      return { usual, word: own, plural: plural || (own === singular && own !== word), partly: false };
+    if (usual !== undefined) return { usual, plural: plural || (own === singular && own !== word) };
   }
   return undefined;
 }

@@ -6,6 +6,9 @@ export interface Row {
   remarks?: { index: number; what: 'comment' | 'time of day'; text: string }[];
 }
 
+/** What a cell says; blank where the row has none there. */
+export const textAt = (cells: readonly string[], index: number): string => (cells[index] ?? '').trim();
+
 /** What was odd in a text; complete once its last row has been read. */
 export interface Oddities {
   /** Where a quotation mark opens a cell and nothing closes it: its row, and its position in the text. */

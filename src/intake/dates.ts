@@ -1,18 +1,41 @@
 import type { Finding } from '../catalogue/finding.ts';
-import type { Column } from '../catalogue/thing.ts';
-import { type DateContext, type DateReading, displayDate, readDate } from '../dates/index.ts';
+import { languageUse } from '../catalogue/languages.ts';
+import type { Column, Thing } from '../catalogue/thing.ts';
+import { type DateContext, displayDate, readDate } from '../dates/index.ts';
 
 /** A date as the list writes it, with its reading. */
-export interface WrittenDate {
-  written: string;
-  reading: DateReading;
-}
+type WrittenDate = NonNullable<Thing['date']>;
 
 const ACCEPTED =
   'Write it like 1962, 1962-05-14, 1958-1963, c. 1950 or 1950s, or write undated; or leave it as it is.';
 
+/** A cell with a date, and the thing that it is of. */
+export interface DateCell {
+  thing: Thing;
+  column: 'date' | 'until';
+  cell: string;
+}
+
+/**
+ * Reads the dates of all things, in the languages of the settings and of the list.
+ * @returns what was found in doing so
+ */
+export function readDates(dated: readonly DateCell[], context: DateContext, file: string): Finding[] {
+  const words = new Set(dated.flatMap(({ thing }) => thing.languages));
+  const spoken = [...words].map((word) => languageUse(word)?.code).filter((code) => code !== undefined);
+  const languages = [...new Set([...(context.languages ?? []), ...spoken])];
+  // A thing cannot be from tomorrow, but a restriction ends there.
+  const { today: _, earliestYear: __, latestYear: ___, ...ahead } = context;
+  const readers = { date: dateReader({ ...context, languages }), until: dateReader({ ...ahead, languages }) };
+  return dated.flatMap(({ thing, column, cell }) => {
+    const date = readers[column](cell);
+    thing[column] = date;
+    return dateFindings(date, column, file, thing.row);
+  });
+}
+
 /** A reader of dates that reads each phrase once, however often the list repeats it. */
-export function dateReader(context: DateContext): (written: string) => WrittenDate {
+function dateReader(context: DateContext): (written: string) => WrittenDate {
   const known = new Map<string, WrittenDate>();
   return (written) => {
     let date = known.get(written);
@@ -25,7 +48,7 @@ export function dateReader(context: DateContext): (written: string) => WrittenDa
 }
 
 /** What to say of a date in the list that could not be read, or was read on an assumption. */
-export function dateFindings(
+function dateFindings(
   { written, reading }: WrittenDate,
   column: Column,
   file: string,

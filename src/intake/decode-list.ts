@@ -1,7 +1,7 @@
 import { isUtf8 } from 'node:buffer';
 import type { Finding } from '../catalogue/finding.ts';
 import type { Encoding } from '../catalogue/list-settings.ts';
-import { decodeText } from './decode.ts';
+import { decodeText, utf16Order } from './decode.ts';
 import { decodeAs, NAMES, recogniseEncoding } from './encodings.ts';
 
 /** The text of a list and the encoding it was in, or why there is none; and what was noticed. */
@@ -32,7 +32,7 @@ export function decodeList(
     };
   }
   const decoded = decodeText(bytes, file, advice);
-  if ('text' in decoded) return { ...decoded, encoding: marked(bytes), findings: [] };
+  if ('text' in decoded) return { ...decoded, encoding: utf16Order(bytes) ?? 'utf-8', findings: [] };
   // Something that gives itself away as another kind of file is no text in whichever encoding.
   const isOther = decoded.trouble.rule === 'file.binary' && decoded.trouble.found.startsWith('This is a');
   const encoding = isOther ? undefined : recogniseEncoding(bytes);
@@ -41,13 +41,6 @@ export function decodeList(
   const findings = encoding.startsWith('utf') ? [] : [guessed(file, encoding, text)];
   return { text, encoding, findings };
 }
-
-const marked = (bytes: Uint8Array): Encoding =>
-  bytes[0] === 0xff && bytes[1] === 0xfe
-    ? 'utf-16le'
-    : bytes[0] === 0xfe && bytes[1] === 0xff
-      ? 'utf-16be'
-      : 'utf-8';
 
 function guessed(file: string, encoding: Encoding, text: string): Finding {
   const words = text.match(/[\p{L}\p{N}]*[^\u0000-\u007F][\p{L}\p{N}]*/gu) ?? [];

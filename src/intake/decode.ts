@@ -49,7 +49,8 @@ export function decodeText(bytes: Uint8Array, file: string, advice: string): Dec
   return { text: new TextDecoder().decode(bytes) };
 }
 
-function utf16Order(bytes: Uint8Array): 'utf-16le' | 'utf-16be' | undefined {
+/** Which of the two orders of bytes a text in UTF-16 has, by its mark; undefined without one. */
+export function utf16Order(bytes: Uint8Array): 'utf-16le' | 'utf-16be' | undefined {
   if (bytes[0] === 0xff && bytes[1] === 0xfe) return 'utf-16le';
   return bytes[0] === 0xfe && bytes[1] === 0xff ? 'utf-16be' : undefined;
 }

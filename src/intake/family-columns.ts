@@ -1,6 +1,7 @@
 import type { Column, Thing } from '../catalogue/thing.ts';
-import { columnOf, comparable, type Layout } from './columns.ts';
-import type { Row } from './csv-rows.ts';
+import { columnOf, comparable } from './columns.ts';
+import { type Row, textAt } from './csv-rows.ts';
+import type { Layout } from './layout.ts';
 
 /** Reads the columns that are for the family alone, and tells which they are: nothing of them may go into the notes. */
 export interface FamilyReader {
@@ -26,7 +27,7 @@ export function familyReader(
   const [stays, notes] = [columns('stays'), columns('family note')];
   const all = new Set([...stays, ...notes]);
   const textsOf = (cells: readonly string[], indexes: readonly number[]) =>
-    indexes.map((index) => (cells[index] ?? '').trim()).filter((text) => text !== '');
+    indexes.map((index) => textAt(cells, index)).filter((text) => text !== '');
   return {
     has: (index) => all.has(index),
     read(cells, remarks = []) {

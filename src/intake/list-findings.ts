@@ -1,18 +1,13 @@
 import type { Finding } from '../catalogue/finding.ts';
+import { quoted } from '../catalogue/quoted.ts';
 import type { Column, Thing } from '../catalogue/thing.ts';
-
-/** A cell for a message: on one line and not too long. */
-function shown(cell: string): string {
-  const line = cell.replace(/\s+/g, ' ').trim();
-  return `“${line.length > 60 ? `${line.slice(0, 57).trimEnd()}…` : line}”`;
-}
 
 export function noTitle(file: string, row: number, others: readonly string[]): Finding {
   return {
     rule: 'list.no-title',
     weight: 'must',
     place: { file, row, column: 'title' },
-    found: `The row has no title; it holds ${others.slice(0, 3).map(shown).join(', ')}${others.length > 3 ? ', …' : ''}.`,
+    found: `The row has no title; it holds ${others.slice(0, 3).map(quoted).join(', ')}${others.length > 3 ? ', …' : ''}.`,
     advice: 'Say in a few words what the thing is, or empty the whole row.',
   };
 }
@@ -40,19 +35,19 @@ export function sameNumber(number: string, places: readonly { file: string; row:
     rule: 'list.number-twice',
     weight: 'must',
     place: { ...first, column: 'number' },
-    found: `The number ${shown(number)} is given to more than one thing: in row ${first.row} and again in ${again}.`,
+    found: `The number ${quoted(number)} is given to more than one thing: in row ${first.row} and again in ${again}.`,
     advice:
       'Give each thing a number of its own. One that is settled (it stands in numbers.csv) stays with its thing; the cell of a new thing may be left empty, and settling gives it the next number.',
   };
 }
 
 export function readAsGroups(file: string, sheets: readonly string[]): Finding {
-  const named = `${sheets.slice(0, -1).map(shown).join(', ')} and ${shown(sheets.at(-1) ?? '')}`;
+  const named = `${sheets.slice(0, -1).map(quoted).join(', ')} and ${quoted(sheets.at(-1) ?? '')}`;
   return {
     rule: 'list.sheets-as-series',
     weight: 'consider',
     place: { file },
-    found: `The list was read from ${sheets.length} sheets, ${named}; things without a series of their own have their sheet's name as series.`,
+    found: `The list was read from ${sheets.length} sheets, ${named}; things without a series of their own have their sheet’s name as series.`,
     advice:
       'To sort by sheet, write in collection.yaml sort: {groups: [series]}; to read fewer, list: {sheets: […]}.',
   };
@@ -63,7 +58,7 @@ export function noQuantity(file: string, row: number, written: string): Finding 
     rule: 'list.quantity-unreadable',
     weight: 'should',
     place: { file, row, column: 'quantity' },
-    found: `${shown(written)} is no number of things that can be read. It is kept in the notes; the things of this row are counted nowhere, and their numbers cannot be settled.`,
+    found: `${quoted(written)} is no number of things that can be read. It is kept in the notes; the things of this row are counted nowhere, and their numbers cannot be settled.`,
     advice:
       'Write a whole number, such as 12, or about 40 where it is a guess; 2 boxes of 36 and 6 sheets are understood too.',
   };
@@ -84,7 +79,7 @@ export function tooLong(file: string, row: number, columns: number, beyond: Thin
     rule: 'list.row-too-long',
     weight: 'should',
     place: { file, row },
-    found: `The row has cells beyond the last heading (there are ${columns} headings), beginning with ${shown(beyond[0]?.text ?? '')}; they are kept in the notes.`,
+    found: `The row has cells beyond the last heading (there are ${columns} headings), beginning with ${quoted(beyond[0]?.text ?? '')}; they are kept in the notes.`,
     advice: /\.(?:csv|tsv|txt)$/i.test(file)
       ? 'A cell that holds the separator itself, such as a comma, must stand between quotation marks.'
       : 'Write a heading over them to say what they are.',
@@ -96,7 +91,7 @@ export function perhapsTwo(file: string, column: Column, row: number, name: stri
     rule: 'list.names-joined',
     weight: 'consider',
     place: { file, row, column },
-    found: `${shown(name)} was read as one name${rows > 1 ? `; ${rows - 1} more such ${rows > 2 ? 'names follow' : 'name follows'} in this column` : ''}.`,
+    found: `${quoted(name)} was read as one name${rows > 1 ? `; ${rows - 1} more such ${rows > 2 ? 'names follow' : 'name follows'} in this column` : ''}.`,
     advice:
       'If these are two people, part them with a semicolon and write each name out: Ada Quill; Nils Quill.',
   };

@@ -1,3 +1,4 @@
+import { addTo } from '../catalogue/add-to.ts';
 import type { Finding } from '../catalogue/finding.ts';
 import { type ListSettings, listSettings } from '../catalogue/list-settings.ts';
 import type { Thing } from '../catalogue/thing.ts';
@@ -90,9 +91,7 @@ function sameNumbers(lists: readonly { file: string; things: readonly Thing[] }[
   for (const { file, things } of lists) {
     for (const { row, number } of things) {
       if (number === undefined) continue;
-      const before = places.get(number);
-      if (before === undefined) places.set(number, [{ file, row }]);
-      else before.push({ file, row });
+      addTo(places, number, { file, row });
     }
   }
   return [...places].flatMap(([number, at]) => (at.length === 1 ? [] : [sameNumber(number, at)]));

@@ -1,10 +1,11 @@
 import type { Finding, Place } from '../catalogue/finding.ts';
 import type { NumberColumn } from '../catalogue/numbers-file.ts';
+import { quoted } from '../catalogue/quoted.ts';
 
 const SAVE_AS =
   'Open it in a spreadsheet program and save it as “CSV UTF-8” under the name numbers.csv, or put it back from a copy.';
-const PUT_BACK = 'Put the file back from a copy, or put right what was changed.';
-const ON_THE_FOLDER = 'See what is written on the folder or the box, and correct the row that is wrong.';
+const PUT_BACK = 'Put the file back from a copy, or mend what was changed.';
+const ON_THE_FOLDER = 'See what is written on the folder or the box, and mend the row that is wrong.';
 
 /** A finding about any table, as one about the settled numbers. */
 export function aboutNumbers(finding: Finding): Finding {
@@ -28,11 +29,6 @@ const must = (rule: string, place: Place, found: string, advice: string): Findin
   found,
   advice,
 });
-
-const quoted = (text: string): string => {
-  const line = text.replace(/\s+/g, ' ').trim();
-  return `“${line.length > 60 ? `${line.slice(0, 57).trimEnd()}…` : line}”`;
-};
 
 export function missingColumns(place: Place, missing: readonly NumberColumn[]): Finding {
   const names = missing.map((name) => `“${name}”`).join(', ');

@@ -1,8 +1,9 @@
 import { CatalogueError, type Finding } from '../catalogue/finding.ts';
 import { fold } from '../catalogue/fold.ts';
 import type { Encoding, ListSettings } from '../catalogue/list-settings.ts';
-import { type Layout, layoutOf, meaningsOf } from './columns.ts';
+import { meaningsOf } from './columns.ts';
 import { readTextList, type Table } from './csv.ts';
+import { type Layout, layoutOf } from './layout.ts';
 import { chooseSheets } from './sheets/choose.ts';
 import { dateCells } from './sheets/date-cells.ts';
 import { saySheet } from './sheets/say-sheet.ts';

@@ -1,7 +1,8 @@
 import type { Finding } from '../catalogue/finding.ts';
 import { once } from '../catalogue/once.ts';
-import { comparable, type Layout } from './columns.ts';
+import { comparable } from './columns.ts';
 import type { Row } from './csv-rows.ts';
+import type { Layout } from './layout.ts';
 import { readQuantity } from './quantity.ts';
 
 /** Words with which people begin the row in which they add up (common practice), as `comparable` leaves them. */

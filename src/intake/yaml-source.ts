@@ -20,6 +20,12 @@ export interface YamlSource {
   lineOf(path: readonly PropertyKey[]): number | undefined;
 }
 
+/** The place of the entry at a path. */
+export function placeIn(source: YamlSource, file: string, path: readonly PropertyKey[]): Place {
+  const line = source.lineOf(path);
+  return line === undefined ? { file } : { file, line };
+}
+
 // Aliases are of no use in a file this small; a few do no harm, many grow beyond all bounds.
 const MOST_ALIASES = 20;
 

@@ -1,4 +1,5 @@
 import type { Finding, Weight } from '../catalogue/finding.ts';
+import { sayMoreRows } from '../catalogue/say-count.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import type { CopyFacts } from '../copies/facts.ts';
 
@@ -45,7 +46,7 @@ export function say(rule: CopyRule, cases: readonly Case[]): Finding[] {
     return cases.map((one) => ({
       ...{ rule: name, weight },
       place: one.row === undefined ? { file: one.path } : { file: 'list.csv', row: one.row, column: 'copy' },
-      found: rule.one(`“${one.path}”${moreRows(one.rows ?? 1)}`, one.what ?? ''),
+      found: rule.one(`“${one.path}”${sayMoreRows(one.rows ?? 1)}`, one.what ?? ''),
       ...{ advice: one.advice ?? advice, source },
     }));
   }
@@ -66,9 +67,6 @@ export function caseOf({ path, things }: Copy, particulars: Pick<Case, 'what' | 
   const row = things[0]?.row;
   return { path, ...(row !== undefined && { row }), rows: things.length, ...particulars };
 }
-
-const moreRows = (rows: number) =>
-  rows < 2 ? '' : ` (and in ${rows - 1} more ${rows === 2 ? 'row' : 'rows'})`;
 
 const nameAndRow = ({ path, row, what }: Case) => {
   const beside = [row === undefined ? '' : `row ${row}`, what ?? ''].filter((part) => part !== '');

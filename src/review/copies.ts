@@ -1,3 +1,4 @@
+import { addTo } from '../catalogue/add-to.ts';
 import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { Finding } from '../catalogue/finding.ts';
 import type { Thing } from '../catalogue/thing.ts';
@@ -24,9 +25,7 @@ export function reviewCopies(
   const byPath = new Map<string, Thing[]>();
   for (const thing of things) {
     for (const path of new Set(thing.copies.filter(isPath))) {
-      const named = byPath.get(path);
-      if (named === undefined) byPath.set(path, [thing]);
-      else named.push(thing);
+      addTo(byPath, path, thing);
     }
   }
   const copyOf = (path: string, of: readonly Thing[]): Copy => {

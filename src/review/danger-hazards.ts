@@ -71,7 +71,7 @@ export const HAZARDS: readonly Hazard[] = [
     because:
       'It was made into the early 1950s, burns fiercely, and may catch fire by itself when it decays or gets warm.',
     advice:
-      'Do not open, run, box or post it. Keep it cool, away from the house, from heat and flames, and ask the fire office or a film archive who is licensed to take it. Film 16 mm or 8 mm wide is safety film: note the width under "size".',
+      'Do not open, run, box or post it. Keep it cool, away from the house, from heat and flames, and ask the fire office or a film archive who is licensed to take it. Film 16 mm or 8 mm wide is safety film: note the width in the column “size”.',
     source: 'NFPA 40; from memory for the years and the widths',
     notBoxed: 'film that is or may be nitrate',
   },

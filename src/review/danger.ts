@@ -1,3 +1,4 @@
+import { addTo } from '../catalogue/add-to.ts';
 import type { Finding } from '../catalogue/finding.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import { finderOfHazards } from './danger-found.ts';
@@ -22,9 +23,7 @@ export function dangerRules(words: readonly DangerWord[]): Rules {
     for (const thing of things) {
       for (const [name, column] of hazardsOf(thing)) {
         const hit = { thing, column };
-        const others = hits.get(name);
-        if (others === undefined) hits.set(name, [hit]);
-        else others.push(hit);
+        addTo(hits, name, hit);
       }
     }
     return HAZARDS.flatMap((hazard) => findingsOn(hazard, hits.get(hazard.name) ?? []));

@@ -52,7 +52,7 @@ function outsideTheLife(thing: Thing, maker: Agent): Finding[] {
     place: { file: 'list.csv', row, column: 'date' },
     found: `“${maskNumbers(title)}” is dated “${date.written}”, and so ${event} of its maker, ${name}.`,
     advice:
-      'Look again at the date, at the maker, and at the dates under "people" in collection.yaml. A later copy has its own date and its own maker.',
+      'Look again at the date, at the maker, and at the dates under “people” in collection.yaml. A later copy has its own date and its own maker.',
     source: 'arithmetic',
   });
   // Both ends of a span must fall into the life; of several readings, one that does is enough.
@@ -78,7 +78,7 @@ function impossibleLife({ name, type, born, died }: PersonSettings, agent: Agent
   if (birth === undefined || death === undefined) return [];
   const finding = (rule: string, weight: Finding['weight'], found: string): Finding => ({
     ...{ rule, weight, place: { file: 'collection.yaml' }, found },
-    advice: 'Mend "born" or "died" under "people".',
+    advice: 'Mend “born” or “died” under “people”.',
     source: 'arithmetic',
   });
   const isPerson = type === 'person';

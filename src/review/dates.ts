@@ -63,7 +63,7 @@ function ofTheWhole(things: readonly Thing[], written: string, context: DateCont
       place: { file: 'list.csv', row, column: 'date' },
       found: `“${maskNumbers(title)}” is dated “${date?.written}”, which is not within the dates of the collection, “${written}”.`,
       advice:
-        'Mend the one or the other; without "dates" in collection.yaml, those of the collection are worked out.',
+        'Mend the one or the other; without “dates” in collection.yaml, those of the collection are worked out.',
       source: 'DACS 2.4.9',
     }),
   );

@@ -29,7 +29,7 @@ export function undeclaredLanguage(settings: Settings): Finding[] {
       weight: 'should',
       place: { file: 'collection.yaml' },
       found: `The description seems to be written in ${most.name}, but its language is taken to be ${declared?.name}.`,
-      advice: `Write "language: ${most.name}" if that is so. The finding aid tells its readers' programs in which language to read it.`,
+      advice: `Write “language: ${most.name}” if that is so. The finding aid tells its readers’ programs in which language to read it.`,
       source: 'ISAAR(CPF) 5.4.7, EAD3 languagedeclaration',
     },
   ];

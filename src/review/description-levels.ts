@@ -36,7 +36,7 @@ export function reviewLevels({ settings, things }: Catalogue, aid: FindingAid): 
       weight: 'consider',
       place: { file: 'list.csv', column: 'kind' },
       found: 'Nothing is said on the kind of',
-      advice: 'Note what it is (letter, photograph, diary): the extent of its series is counted from it.',
+      advice: 'Note what it is (letter, photograph, diary): the extent of its group is counted from it.',
       source: 'DACS 2.5, ISAD(G) 3.1.5',
     }),
   ];
@@ -56,15 +56,15 @@ function seriesWithoutScope(collection: Component): Finding[] {
   });
   const [first] = bare;
   if (first === undefined) return [];
-  const named = bare.map((series) => `“${series.title}” (${thingsIn(series)} entries)`);
+  const named = bare.map((series) => `“${series.title}” (${thingsIn(series)} things)`);
   return [
     {
       rule: 'description.series-scope',
       weight: 'consider',
       place: { component: first.referenceCode ?? first.title },
-      found: `${bare.length === 1 ? 'This series has' : 'These series have'} no scope and content: ${named.join(', ')}.`,
+      found: `${bare.length === 1 ? 'This group has' : 'These groups have'} no scope and content: ${named.join(', ')}.`,
       advice:
-        'Say under "groups" in collection.yaml, below the title of each, what is in it and what is not.',
+        'Say under “groups” in collection.yaml, below the title of each, what is in it and what is not.',
       source: 'DACS 3.1, ISAD(G) 3.3.1',
     },
   ];
@@ -92,7 +92,7 @@ function strangers(creators: readonly string[], known: readonly Agent[], isHisto
       rule: 'description.creator-unknown',
       weight: 'consider',
       place: { file: 'collection.yaml' },
-      found: `“${name}” is named as a creator of the collection, but stands nowhere under "people".`,
+      found: `“${name}” is named as a creator of the collection, but stands nowhere under “people”.`,
       advice:
         'Add the name there, with the dates of birth and death and a few words on the life, as far as they are known.',
       source: 'DACS 2.6, 2.7, ISAD(G) 3.2.1',

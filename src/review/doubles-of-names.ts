@@ -1,3 +1,4 @@
+import { addTo } from '../catalogue/add-to.ts';
 import type { Agent } from '../catalogue/agent.ts';
 import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { Finding } from '../catalogue/finding.ts';
@@ -62,9 +63,7 @@ function cellsOf(things: readonly Thing[], aid: FindingAid): Map<Agent, Cell[]> 
   const add = (name: string, cell: Cell) => {
     const agent = agentOf(name);
     if (agent === undefined) return;
-    const known = cells.get(agent);
-    if (known === undefined) cells.set(agent, [cell]);
-    else known.push(cell);
+    addTo(cells, agent, cell);
   };
   for (const { row, people, creators } of things) {
     for (const name of people) add(name, { row, column: 'people' });
@@ -80,9 +79,7 @@ function gather(
   const found = new Map<string, Named[]>();
   for (const one of named) {
     for (const key of new Set(one.forms.flatMap(keysOf))) {
-      const known = found.get(key);
-      if (known === undefined) found.set(key, [one]);
-      else known.push(one);
+      addTo(found, key, one);
     }
   }
   return found;
@@ -109,8 +106,8 @@ function findingOf(one: Named, others: readonly Named[]): Finding {
     found: `“${name}” (${where}) may be another way of writing ${said.join(' or ')}${more}.`,
     advice:
       known === undefined
-        ? 'If it is, write the name in one way throughout; if not, add both names under "people" in collection.yaml.'
-        : `If it is, add “${name}” to "also" under that name in collection.yaml; if not, add it under "people".`,
+        ? 'If it is, write the name in one way throughout; if not, add both names under “people” in collection.yaml.'
+        : `If it is, add “${name}” to “also” under that name in collection.yaml; if not, add it under “people”.`,
     source: 'DACS 2.6; common practice',
   };
 }

@@ -1,17 +1,17 @@
-import { groupTitles, leftOverThings } from '../arrange/index.ts';
+import { type Arrangement, groupTitles, leftOver } from '../arrange/index.ts';
+import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { Finding } from '../catalogue/finding.ts';
 import { fold } from '../catalogue/fold.ts';
 import { nearest } from '../catalogue/nearest.ts';
 import type { Settings } from '../catalogue/settings.ts';
-import type { Rules } from './index.ts';
 import { maskNumbers } from './private-numbers.ts';
 
 /** The column that a group key is read from, where it bears another name. */
 const COLUMN: Partial<Record<string, string>> = { person: 'people', decade: 'date', year: 'date' };
 
 /** Things that fit no group, and words in `collection.yaml` for groups that are none. */
-export const reviewGroups: Rules = (catalogue) => [
-  ...leftOverThings(catalogue).map(({ thing, key }): Finding => {
+export const reviewGroups = ({ settings }: Catalogue, { sorted }: Arrangement): Finding[] => [
+  ...[...leftOver(sorted)].map(({ thing, key }): Finding => {
     const column = COLUMN[key] ?? key;
     return {
       rule: 'groups.left-over',
@@ -22,7 +22,7 @@ export const reviewGroups: Rules = (catalogue) => [
       source: 'common practice',
     };
   }),
-  ...unusedGroups(catalogue.settings.groups, groupTitles(catalogue)),
+  ...unusedGroups(settings.groups, groupTitles(sorted)),
 ];
 
 function unusedGroups(groups: Settings['groups'], titles: readonly string[]): Finding[] {
@@ -37,7 +37,7 @@ function unusedGroups(groups: Settings['groups'], titles: readonly string[]): Fi
         place: { file: 'collection.yaml' },
         found: `There are words for a group “${name}”, but no group has this title.`,
         advice:
-          meant === undefined ? 'Compare the titles that "kinfonds arrange" prints.' : `Is “${meant}” meant?`,
+          meant === undefined ? 'Compare the titles that kinfonds arrange prints.' : `Is “${meant}” meant?`,
       };
     });
 }

@@ -1,9 +1,10 @@
 import type { Arrangement } from '../arrange/index.ts';
 import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { Finding } from '../catalogue/finding.ts';
-import type { ShelfUnit } from '../housing/placed.ts';
+import type { ShelfBox, ShelfUnit } from '../housing/placed.ts';
 import { filledBoxes } from '../housing/shelve.ts';
 import { reviewNumbers } from './numbers.ts';
+import { maskNumbers } from './private-numbers.ts';
 
 const PRACTICE = 'common practice';
 
@@ -11,22 +12,28 @@ const PRACTICE = 'common practice';
 export function reviewHousing(catalogue: Catalogue, arranged: Arrangement): Finding[] {
   const { boxes } = arranged;
   const filled = filledBoxes(boxes);
-  const packages = boxes.flatMap(({ type, number, units }): Finding[] =>
-    type === 'box'
-      ? []
-      : [
-          {
-            rule: 'housing.no-box',
-            weight: 'should',
-            place: { file: 'list.csv', ...(units[0]?.things[0] && { row: units[0].things[0].thing.row }) },
-            found: `This fits into none of the boxes at hand and becomes package ${number}.`,
-            advice:
-              'Name a box for it under "housing" in collection.yaml, or wrap it in acid-free paper and lay it flat.',
-            source: PRACTICE,
-          },
-        ],
-  );
-  return [...packages, ...tight(filled), ...slack(filled), ...reviewNumbers(catalogue, arranged)];
+  return [
+    ...boxes.flatMap(unboxed),
+    ...tight(filled),
+    ...slack(filled),
+    ...reviewNumbers(catalogue, arranged),
+  ];
+}
+
+function unboxed({ type, number, units }: ShelfBox): Finding[] {
+  const thing = units[0]?.things[0]?.thing;
+  if (type === 'box' || thing === undefined) return [];
+  return [
+    {
+      rule: 'housing.no-box',
+      weight: 'should',
+      place: { file: 'list.csv', row: thing.row },
+      found: `“${maskNumbers(thing.title)}” fits into none of the boxes, and becomes package ${number}.`,
+      advice:
+        'Name a box for it under “housing” in collection.yaml, or wrap it in acid-free paper and lay it flat.',
+      source: PRACTICE,
+    },
+  ];
 }
 
 type Boxes = ReturnType<typeof filledBoxes>;
@@ -71,7 +78,7 @@ function grownFolders(units: readonly ShelfUnit[]): { found: string; advice: str
     return [
       {
         found: `For ${named} there are ${Math.ceil(thickness)} mm now, and not more than ${Math.floor(takes)} mm should lie there.`,
-        advice: `Split ${named}: leave in row ${row} of the list (“${title}”) as many as may lie there, and enter the rest in a row of its own without a number, which gets a folder of its own.`,
+        advice: `Split ${named}: leave in row ${row} of the list (“${maskNumbers(title)}”) as many as may lie there, and enter the rest in a row of its own without a number, which gets a folder of its own.`,
       },
     ];
   });
@@ -95,8 +102,9 @@ const slack = (filled: Boxes): Finding[] =>
   Object.entries(SLACK).flatMap(([kind, { found, advice }]): Finding[] => {
     const numbers = filled.filter((box) => box.advice === kind).map(({ number }) => number);
     if (numbers.length === 0) return [];
-    const which = `${numbers.length === 1 ? 'Box' : 'Each of the boxes'} ${numbers.join(', ')} is`;
-    const place = numbers.length === 1 ? { component: `box ${numbers[0]}` } : {};
+    const [only, ...others] = numbers;
+    const which = others.length === 0 ? 'It is' : `Each of the boxes ${numbers.join(', ')} is`;
+    const place = others.length === 0 ? { component: `box ${only}` } : {};
     return [
       {
         rule: 'housing.slack',

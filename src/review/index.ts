@@ -61,7 +61,7 @@ export function review(
     reviewDates,
     titles,
     reviewWords,
-    reviewGroups,
+    (held) => reviewGroups(held, arranged),
     reviewRecords,
     reviewRuns,
     reviewDoubles,

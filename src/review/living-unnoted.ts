@@ -24,7 +24,7 @@ export function reviewLiving({ all }: Lives, today: string): Finding[] {
       place: { file: 'list.csv', column: 'people' },
       found: `As far as the list tells, these people may be living; each with the year by which the list first names them: ${names.join(', ')}${more}.`,
       advice:
-        'Where it is known, add the year of death under "people" in collection.yaml; ask those who live before what is private about them is handed on.',
+        'Where it is known, add the year of death under “people” in collection.yaml; ask those who live before what is private about them is handed on.',
       source: `common practice: ${LIFETIME} years`,
     },
   ];

@@ -1,10 +1,10 @@
 import type { Agent } from '../catalogue/agent.ts';
 import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { FindingAid } from '../catalogue/finding-aid.ts';
-import { fold } from '../catalogue/fold.ts';
 import { once } from '../catalogue/once.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import { bounds } from '../dates/index.ts';
+import { agentsByName } from './agents-by-name.ts';
 
 /** Nobody is taken for dead without a word on it before so many years: common practice; local rules decide. */
 export const LIFETIME = 100;
@@ -49,15 +49,9 @@ export interface Lives {
  * known, unless something that is a hundred years old names them already.
  * @param today YYYY-MM-DD
  */
-export function livesOf({ things }: Catalogue, { people }: FindingAid, today: string): Lives {
+export function livesOf({ things }: Catalogue, aid: FindingAid, today: string): Lives {
   const year = Number(today.slice(0, 4));
-  const agents = new Map<string, Agent>();
-  for (const agent of people) {
-    for (const name of [agent.name, ...(agent.variants ?? []), agent.authorizedForm]) {
-      if (name !== undefined && !agents.has(fold(name))) agents.set(fold(name), agent);
-    }
-  }
-  const agentOf = once((name: string) => agents.get(fold(name)));
+  const agentOf = agentsByName(aid);
   const firstNamed = once((_: 'all') => yearsOfFirstNaming(things, agentOf));
 
   const life = once((agent: Agent): Life | undefined => {
@@ -78,7 +72,7 @@ export function livesOf({ things }: Catalogue, { people }: FindingAid, today: st
       const agent = agentOf(name);
       return agent === undefined ? undefined : life(agent);
     },
-    all: () => people.map(life).filter((one) => one !== undefined),
+    all: () => aid.people.map(life).filter((one) => one !== undefined),
   };
 }
 

@@ -1,4 +1,6 @@
+import { typed } from '../catalogue/say-command.ts';
 import type { Status } from './status.ts';
+import { sayFindings } from './verdict.ts';
 
 /** The one command to run next, and why. */
 export interface NextStep {
@@ -37,7 +39,9 @@ export function nextStep(status: Status, folder: string, today: string): NextSte
   const hasPrinted = labels.printed + labels.changed > 0;
   if (toPrint > 0 && (hasPrinted || (exported === undefined && last === undefined))) {
     const why = hasPrinted
-      ? `${toPrint === 1 ? 'One label is' : `${toPrint} labels are`} new, or changed since they were printed.`
+      ? toPrint === 1
+        ? 'One label is new, or changed since it was printed.'
+        : `${toPrint} labels are new, or changed since they were printed.`
       : 'The numbers are settled, so folders and boxes can be labelled.';
     return { command: `kinfonds labels ${hasPrinted ? '--new ' : ''}--out labels.pdf`, why };
   }
@@ -61,19 +65,14 @@ export function nextStep(status: Status, folder: string, today: string): NextSte
       last === undefined
         ? 'Everything is ready for the package that goes to the recipient. Read the papers before they go.'
         : 'The catalogue was changed after the last package was made.';
-    return { command: `kinfonds hand-over --out ${quoted(`../${folder}-${today}`)}`, why };
+    return { command: `kinfonds hand-over --out ${typed(`../${folder}-${today}`)}`, why };
   }
   if (last !== undefined) {
     const why = 'Once a year, and after every copying: it says whether every byte is still as it was.';
-    return { command: `kinfonds verify ${quoted(last.path)}`, why };
+    return { command: `kinfonds verify ${typed(last.path)}`, why };
   }
   return {
     command: 'kinfonds find WORDS',
     why: 'All is in its place. Try five things that you would look for.',
   };
 }
-
-const sayFindings = (count: number): string => (count === 1 ? 'One finding' : `${count} findings`);
-
-/** A path as it can be typed; within double quotation marks both POSIX shells and Windows take blanks. */
-const quoted = (path: string): string => (/^[\w./~-]+$/.test(path) ? path : `"${path}"`);

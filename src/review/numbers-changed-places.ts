@@ -1,4 +1,5 @@
 import { referenceCodes } from '../arrange/index.ts';
+import { addTo } from '../catalogue/add-to.ts';
 import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { Finding } from '../catalogue/finding.ts';
 import { fold } from '../catalogue/fold.ts';
@@ -59,9 +60,7 @@ function titlesMoved(things: readonly Thing[], settled: readonly Settled[]): Cha
   const left = new Map<string, Settled[]>();
   for (const row of was.values()) {
     if (saysTheSame(now.get(row.number), row)) continue;
-    const same = left.get(folded(row.title));
-    if (same === undefined) left.set(folded(row.title), [row]);
-    else same.push(row);
+    addTo(left, folded(row.title), row);
   }
   return things.flatMap((thing): Changed[] => {
     if (thing.number === undefined) return [];

@@ -1,6 +1,7 @@
 import { type Arrangement, referenceCodes, type Settling } from '../arrange/index.ts';
 import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { Finding } from '../catalogue/finding.ts';
+import { sayCommand } from '../catalogue/say-command.ts';
 import { changedPlaces } from './numbers-changed-places.ts';
 import { lostRows, unknownNumbers } from './numbers-lost.ts';
 import { maskNumbers } from './private-numbers.ts';
@@ -53,7 +54,7 @@ function perhapsSettled({ settings }: Catalogue, { lookAlikes }: Arrangement): F
         place: { file: 'list.csv', ...(first && { row: first.thing.row }), column: 'number' },
         found: `${lookAlikes.length} things have no settled number and look like as many whose numbers are missing from the list${first && `, such as “${maskNumbers(first.thing.title)}” like number ${first.row.number} (${codeOf(first.row.place)})`}.`,
         advice:
-          'Put the column of numbers back as it was; numbers.csv has the number of each title, and the list from before the last settling may be kept beside it as list.before-numbers.csv.',
+          'Put the column “number” back as it was; numbers.csv has the number of each title, and the list from before the last settling may be kept beside it as list.before-numbers.csv.',
       },
     ];
   }
@@ -62,7 +63,7 @@ function perhapsSettled({ settings }: Catalogue, { lookAlikes }: Arrangement): F
     weight: 'should',
     place: { file: 'list.csv', row: thing.row, column: 'number' },
     found: `“${maskNumbers(thing.title)}” has no settled number, and looks like number ${row.number} (${codeOf(row.place)}), which is missing from the list.`,
-    advice: `If it is the same, write ${row.number} into its number column. If it is another thing, write “removed” under “gone” in the row of number ${row.number} in numbers.csv; then it gets a number of its own.`,
+    advice: `If it is the same, write ${row.number} into its cell of the column “number”. If it is another thing, write “removed” under “gone” in the row of number ${row.number} in numbers.csv; then it gets a number of its own.`,
   }));
 }
 
@@ -105,15 +106,14 @@ function gaps({ things, settled }: Catalogue, { lookAlikes }: Arrangement): Find
   ];
 }
 
-function elsewhere({ settings }: Catalogue, { moves }: Arrangement): Finding[] {
+function elsewhere({ settings, folder }: Catalogue, { moves }: Arrangement): Finding[] {
   const codeOf = referenceCodes(settings);
   return moves.map(({ thing, from, to }) => ({
     rule: 'numbers.would-move',
     weight: 'consider',
     place: { file: 'list.csv', row: thing.row },
     found: `“${maskNumbers(thing.title)}” is settled as ${codeOf(from.place)}, under ${say(from)}, and would now be sorted under ${say(to)}.`,
-    advice:
-      'It may stay. To give it a new place and explain the old number: kinfonds arrange --settle --move',
+    advice: `It may stay. To give it a new place and explain the old number: ${sayCommand('arrange', folder, '--settle', '--move')}`,
     source: 'common practice',
   }));
 }

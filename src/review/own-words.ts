@@ -64,7 +64,7 @@ function unknownMeaning(mean: string): Finding {
     rule: 'check.unknown-meaning',
     weight: 'should',
     place: { file: 'collection.yaml' },
-    found: `Words of your own under "check" are to mean “${mean}”, which is the name of no danger, matter or task.`,
+    found: `Words of your own under “check” are to mean “${mean}”, which is the name of no danger, matter or task.`,
     advice: meant === undefined ? `Use one of: ${MEANINGS.join(', ')}.` : `Is “${meant}” meant?`,
   };
 }

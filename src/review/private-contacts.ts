@@ -84,7 +84,7 @@ export function reviewContacts(things: readonly Thing[], today: string): Finding
         })),
       )}.`,
       advice:
-        'Take it out, or move it to the column "family note", which no finding aid has; the list goes to whoever reads the finding aid.',
+        'Take it out, or move it to the column “family note”, which no finding aid has; the list goes to whoever reads the finding aid.',
       source: 'common practice',
     },
   ];

@@ -14,7 +14,7 @@ export interface Matter {
 export type MatterName = 'health' | 'school' | 'bank' | 'legal' | 'adoption' | 'identity' | 'password';
 
 const HOW =
-  'Say in the access column who may see it, and under "until" when that ends; the year named is a hundred years after the latest birth that can be, as is usual. The law differs from place to place: ask the receiving archive.';
+  'Say in the column “access” who may see it, and in “until” when that ends; the year named is a hundred years after the latest birth that can be, as is usual. The law differs from place to place: ask the receiving archive.';
 const SOURCE =
   'common practice; a lifetime of 100 years, and 16 as the least age of an adult, as The National Archives (UK) reckon, from memory';
 

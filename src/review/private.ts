@@ -57,7 +57,7 @@ function reviewMatters(rows: readonly PrivateRow[], coverOf: ReturnType<typeof c
       weight: 'consider',
       found: `Private matter that is held back, but nobody has said until when: ${sayThings(endless.map(saidOpen))}.`,
       advice:
-        'Put a year under "until"; the year named is a hundred years after the latest birth that can be, as is usual.',
+        'Put a year into the column “until”; the year named is a hundred years after the latest birth that can be, as is usual.',
       source: 'DACS 4.1.5, from memory; common practice for the years',
     }),
     ...finding(short, {
@@ -67,7 +67,7 @@ function reviewMatters(rows: readonly PrivateRow[], coverOf: ReturnType<typeof c
         short.map((row) => ({ ...saidOpen(row), beside: `closed to ${row.cover?.until}; ${besideOf(row)}` })),
       )}.`,
       advice:
-        'Put a later year under "until", or leave it if the people have agreed; the second year named is a hundred years after the latest birth that can be, as is usual.',
+        'Put a later year into the column “until”, or leave it if the people have agreed; the second year named is a hundred years after the latest birth that can be, as is usual.',
       source: 'common practice',
     }),
   ];

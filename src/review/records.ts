@@ -3,9 +3,7 @@ import type { Finding } from '../catalogue/finding.ts';
 import type { Recipient } from '../catalogue/finding-aid.ts';
 import { lastYear } from '../dates/index.ts';
 import type { Rules } from './index.ts';
-
-/** Nobody is taken for dead without a word on it before so many years: common practice; local rules decide. */
-const LIFETIME = 100;
+import { LIFETIME } from './living.ts';
 
 /** What to think of before records made of the catalogue are handed on. */
 export const reviewRecords: Rules = ({ settings }, aid) => [

@@ -1,4 +1,5 @@
 import { readKind } from '../arrange/index.ts';
+import { addTo } from '../catalogue/add-to.ts';
 import type { Agent } from '../catalogue/agent.ts';
 import { fold } from '../catalogue/fold.ts';
 import type { Thing } from '../catalogue/thing.ts';
@@ -39,9 +40,7 @@ export function seriesOn(scale: Scale, things: readonly Thing[], agentOf: AgentO
   for (const thing of things) {
     const belonging = belongingOf(thing, scale, agentOf);
     if (belonging === undefined) continue;
-    const known = series.get(belonging.key);
-    if (known === undefined) series.set(belonging.key, [belonging]);
-    else known.push(belonging);
+    addTo(series, belonging.key, belonging);
   }
   return [...series.values()].flatMap((belongings) =>
     byMaker(belongings).map((each) => ({
@@ -116,9 +115,7 @@ const nameOf = (name: string | undefined, agentOf: AgentOf): string | undefined 
 function byMaker(belongings: readonly Belonging[]): (readonly Belonging[])[] {
   const makers = new Map<string, Belonging[]>();
   for (const each of belongings) {
-    const known = makers.get(each.maker);
-    if (known === undefined) makers.set(each.maker, [each]);
-    else known.push(each);
+    addTo(makers, each.maker, each);
   }
   const chief = Math.max(...[...makers.values()].map(({ length }) => length));
   return chief >= CHIEF_MAKER * belongings.length ? [belongings] : [...makers.values()];

@@ -84,7 +84,7 @@ function findingOf({ series, run, call }: FoundRun): Finding[] {
       advice: [
         ...(missing.length > 0
           ? [
-              'Look for what is missing while somebody may still know of it; if it is lost, say so in the scope of its series.',
+              'Look for what is missing while somebody may still know of it; if it is lost, say so in the scope of its group.',
             ]
           : []),
         ...(twice.length > 0

@@ -1,4 +1,5 @@
 import { WEIGHTS } from '../catalogue/finding.ts';
+import { sayCount } from '../catalogue/say-count.ts';
 import type { NextStep } from './next-step.ts';
 import type { Status } from './status.ts';
 
@@ -36,12 +37,12 @@ function sayList({ list: { file, things, withoutKind, withoutDate } }: Status): 
     withoutKind === 0 ? '' : `, ${withoutKind} without kind`,
     withoutDate === 0 ? '' : `, ${withoutDate} without date`,
   ];
-  return `${count(things, 'thing')} in ${file}${blanks.join('')}`;
+  return `${sayCount(things, 'thing')} in ${file}${blanks.join('')}`;
 }
 
 function sayShelf({ shelf: { folders, boxes, packages } }: Status): string {
-  const apart = packages === 0 ? '' : `, ${count(packages, 'package')} too large for a box`;
-  return `${count(folders, 'folder')} in ${count(boxes, 'box', 'boxes')}${apart}`;
+  const apart = packages === 0 ? '' : `, ${sayCount(packages, 'package')} too large for a box`;
+  return `${sayCount(folders, 'folder')} in ${sayCount(boxes, 'box', 'boxes')}${apart}`;
 }
 
 function sayNumbers({ numbers: { settled, notSettled, notListed } }: Status): string {
@@ -78,6 +79,3 @@ function sayHandOver({ handedOver: last }: Status): string {
 
 const sayDay = ({ day, before }: { day: string; before: boolean }): string =>
   `of ${day}${before ? ', before the catalogue was last changed' : ''}`;
-
-const count = (number: number, one: string, many = `${one}s`): string =>
-  `${number} ${number === 1 ? one : many}`;

@@ -5,7 +5,7 @@ import { SETTINGS_FILE } from '../catalogue/load-findings.ts';
 import type { Traces } from '../catalogue/traces.ts';
 import { labelsOf } from '../export/labels/labels-of.ts';
 import { newLabels } from '../export/labels/printed.ts';
-import { foldersOf } from '../housing/placed.ts';
+import { folderCount, foldersOf } from '../housing/placed.ts';
 
 /** Where a catalogue stands, in figures. Days are written YYYY-MM-DD. */
 export interface Status {
@@ -45,7 +45,6 @@ export function statusOf(
   const numbers = new Set(things.map(({ number }) => number));
   const notSettled = things.filter(({ number }) => number === undefined || !live.has(number)).length;
   const labels = newLabels(labelsOf(aid), printed);
-  const folders = foldersOf(groups).map(({ held }) => (held === undefined ? 0 : held.last - held.first + 1));
   const last = packages.toSorted((one, other) => (one.day < other.day ? 1 : -1))[0];
   return {
     title: settings.title,
@@ -56,7 +55,7 @@ export function statusOf(
       withoutDate: things.filter(({ date }) => date === undefined).length,
     },
     shelf: {
-      folders: folders.reduce((sum, count) => sum + count, 0),
+      folders: foldersOf(groups).reduce((sum, folder) => sum + folderCount(folder), 0),
       boxes: boxes.filter(({ type }) => type === 'box').length,
       packages: boxes.filter(({ type }) => type === 'package').length,
     },

@@ -66,7 +66,7 @@ const TITLE_RULES: readonly TitleRule[] = [
     weight: 'should',
     is: (_, emptiness) => emptiness === 'date',
     found: (said, several) => `${several ? 'These titles are' : 'This title is'} only a date: ${said}.`,
-    advice: 'Put the date into the date column, and let the title say what the thing is.',
+    advice: 'Put the date into the column “date”, and let the title say what the thing is.',
     source: 'DACS 2.3, 2.4',
   },
   {
@@ -84,7 +84,7 @@ const TITLE_RULES: readonly TitleRule[] = [
     weight: 'consider',
     is: repeatsDate,
     found: (said, several) =>
-      `${several ? 'These titles repeat' : 'This title repeats'} the date that stands in the date column: ${said}.`,
+      `${several ? 'These titles repeat' : 'This title repeats'} the date that stands in the column “date”: ${said}.`,
     advice:
       'Leave it out of the title, unless it is written on the thing: the date is shown beside the title.',
     source: 'DACS 2.3, 2.4',

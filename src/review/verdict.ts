@@ -4,15 +4,15 @@ import type { Finding, Weight } from '../catalogue/finding.ts';
 export function verdict(findings: readonly Finding[]): string {
   const of = (weight: Weight) => findings.filter((finding) => finding.weight === weight).length;
   const [musts, shoulds, cautions] = [of('must'), of('should'), of('caution')];
-  const care =
-    cautions === 0
-      ? ''
-      : ` ${cautions === 1 ? 'One thing needs' : `${cautions} matters need`} care in handling.`;
+  const care = cautions === 0 ? '' : ` ${sayFindings(cautions)} ${cautions === 1 ? 'asks' : 'ask'} for care.`;
   if (musts > 0) {
-    return `Not ready to be handed over: ${musts === 1 ? 'one thing stands' : `${musts} things stand`} in the way.${care}`;
+    return `Not ready to be handed over: ${musts === 1 ? 'one finding stands' : `${musts} findings stand`} in the way.${care}`;
   }
   if (shoulds > 0) {
-    return `Nothing stands in the way of handing it over, but ${shoulds === 1 ? 'one thing' : `${shoulds} things`} should be put right first.${care}`;
+    return `Nothing stands in the way of handing it over, but ${shoulds === 1 ? 'one finding' : `${shoulds} findings`} should be mended or answered first.${care}`;
   }
   return `Ready to be handed over.${care}`;
 }
+
+/** How many findings there are, as a sentence begins. */
+export const sayFindings = (count: number): string => (count === 1 ? 'One finding' : `${count} findings`);

@@ -1,3 +1,4 @@
+import { addTo } from '../catalogue/add-to.ts';
 import { fold } from '../catalogue/fold.ts';
 
 /** A word of a table, met in a text. */
@@ -43,9 +44,7 @@ export function wordFinder<Row extends { words: readonly string[] }>(
   for (const row of table) {
     for (const word of row.words) {
       const key = joined(searchable(word));
-      const others = rows.get(key);
-      if (others === undefined) rows.set(key, [row]);
-      else others.push(row);
+      addTo(rows, key, row);
     }
   }
   const words = patternOf([...rows.keys()]);

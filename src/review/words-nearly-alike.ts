@@ -1,3 +1,4 @@
+import { addTo } from '../catalogue/add-to.ts';
 import { mayHoldSlip, slipsAllowed, typingSlips } from './typing-slip.ts';
 
 /**
@@ -13,9 +14,7 @@ export function wordsNearlyAlike(
   const rare = new Map<string, string[]>();
   for (const word of able.filter(isRare)) {
     for (const key of shortened(word)) {
-      const list = rare.get(key);
-      if (list === undefined) rare.set(key, [word]);
-      else list.push(word);
+      addTo(rare, key, word);
     }
   }
   const alike = new Map<string, Map<string, number>>();

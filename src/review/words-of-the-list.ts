@@ -1,7 +1,9 @@
 import { isOpen, KINDS, readKind } from '../arrange/index.ts';
+import { addTo } from '../catalogue/add-to.ts';
 import type { Finding } from '../catalogue/finding.ts';
 import { languageUse } from '../catalogue/languages.ts';
 import { nearest } from '../catalogue/nearest.ts';
+import { sayMoreRows } from '../catalogue/say-count.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import type { Rules } from './index.ts';
 import { maskNumbers } from './private-numbers.ts';
@@ -25,15 +27,11 @@ function rowsByWord(
   const found = new Map<string, number[]>();
   for (const thing of things) {
     for (const word of of(thing)) {
-      const rows = found.get(word);
-      if (rows === undefined) found.set(word, [thing.row]);
-      else rows.push(thing.row);
+      addTo(found, word, thing.row);
     }
   }
   return found;
 }
-
-const more = (rows: readonly number[]) => (rows.length === 1 ? '' : ` (and in ${rows.length - 1} more rows)`);
 
 function unknownKinds(things: readonly Thing[]): Finding[] {
   const words = rowsByWord(things, ({ kind }) => (kind === undefined || readKind(kind) ? [] : [kind]));
@@ -44,7 +42,7 @@ function unknownKinds(things: readonly Thing[]): Finding[] {
       rule: 'words.unknown-kind',
       weight: 'consider',
       place: { file: 'list.csv', row: rows[0] ?? 0, column: 'kind' },
-      found: `“${word}”${more(rows)} is not a kind that is known, so it makes a group of its own.`,
+      found: `“${word}”${sayMoreRows(rows.length)} is not a kind that is known, so it makes a group of its own.`,
       ...(meant !== undefined && { advice: `Is “${meant}” meant?` }),
     };
   });
@@ -60,7 +58,7 @@ function unknownLanguages(things: readonly Thing[]): Finding[] {
     rule: 'words.unknown-language',
     weight: 'should',
     place: { file: 'list.csv', row: rows[0] ?? 0, column: 'language' },
-    found: `“${word}”${more(rows)} is not a language that ISO 639 knows by this name or code; it stands in a note.`,
+    found: `“${word}”${sayMoreRows(rows.length)} is not a language that ISO 639 knows by this name or code, so it is kept in the notes.`,
     advice: LANGUAGE_ADVICE,
     source: 'ISO 639-2',
   }));
@@ -87,7 +85,7 @@ function peopleInTheListOnly(agents: readonly { name: string; type: string }[]):
         weight: 'consider',
         place: { file: 'list.csv', column: 'people' },
         found: `Names of the list taken for those of ${type === 'person' ? 'single people' : 'organisations'}: ${listed}.`,
-        advice: 'Where that is wrong, or more is known, add the name under "people" in collection.yaml.',
+        advice: 'Where that is wrong, or more is known, add the name under “people” in collection.yaml.',
       },
     ];
   });
@@ -102,7 +100,7 @@ function openYetEnding(things: readonly Thing[]): Finding[] {
       weight: 'should',
       place: { file: 'list.csv', row, column: 'until' },
       found: `Anybody may see “${maskNumbers(title)}” (“${access}”), and yet a restriction is to end (“${until?.written}”).`,
-      advice: 'Say in the access column who may see it until then.',
+      advice: 'Say in the column “access” who may see it until then.',
       source: 'DACS 4.1',
     }));
 }

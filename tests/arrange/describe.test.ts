@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { gatherAgents } from '../../src/arrange/agents.ts';
-import { arrange, compareSortings, leftOverThings, outline } from '../../src/arrange/index.ts';
+import { arrange, arrangement, compareSortings, leftOver, outline } from '../../src/arrange/index.ts';
 import { sortingTable } from '../../src/arrange/sorting-table.ts';
 import type { Component } from '../../src/catalogue/component.ts';
 import { findingAid } from '../../src/catalogue/finding-aid.ts';
@@ -348,9 +348,8 @@ describe('weighing ways of sorting', () => {
   });
 
   test('what fits no group is pointed out', () => {
-    expect(
-      leftOverThings({ settings: someSettings(), things }).map(({ thing, key }) => [thing.row, key]),
-    ).toEqual([[5, 'kind']]);
+    const { sorted } = arrangement({ settings: someSettings(), things }, '2026-01-01');
+    expect([...leftOver(sorted)].map(({ thing, key }) => [thing.row, key])).toEqual([[5, 'kind']]);
   });
 });
 

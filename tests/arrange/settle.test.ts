@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { arrangement, outline, settle } from '../../src/arrange/index.ts';
+import { type Arrangement, arrange, arrangement, outline, settle } from '../../src/arrange/index.ts';
 import { findingAid } from '../../src/catalogue/finding-aid.ts';
 import type { Settled } from '../../src/catalogue/settled.ts';
 import type { Thing } from '../../src/catalogue/thing.ts';
@@ -228,6 +228,20 @@ describe('numbers that stay', () => {
       ['b', '1/2/1', 2],
       ['c', '1/3/1', 3],
     ]);
+  });
+
+  test('what is added to a finding aid that was taken in comes into boxes of its own, as it is arranged', () => {
+    const settings = someSettings({});
+    const base = arrange({ settings, things: [letter(2, '1901')] }, TODAY);
+    const things = [letter(2, '1902', { series: 'Correspondence' })];
+    const boxesOf = ({ boxes }: Pick<Arrangement, 'boxes'>) => boxes.map(({ number }) => number);
+    const settled = settle({ settings, things, base }, false, TODAY);
+    // Box 1 is that of the letter that was there.
+    expect([boxesOf(arrangement({ settings, things, base }, TODAY)), boxesOf(settled)]).toEqual([
+      ['2'],
+      ['2'],
+    ]);
+    expect(settled.rows.map(({ groups, box }) => [groups, box])).toEqual([[['Correspondence'], '2']]);
   });
 
   test('a removed thing leaves a gap that is explained, and comes back to it', () => {

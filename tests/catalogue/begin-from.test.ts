@@ -155,7 +155,7 @@ describe('a catalogue around a list', () => {
     const from = await folderWith({ 'mine.csv': 'title\na\n' });
     const folder = await folderWith({ 'list.csv': 'title\nb\n' });
     expect(await rulesOf(beginFrom(folder, join(from, 'mine.csv'), start))).toEqual(['begin.list-there']);
-    expect(await rulesOf(beginFrom(folder, join(from, 'none.csv'), start))).toEqual(['begin.no-list']);
+    expect(await rulesOf(beginFrom(folder, join(from, 'none.csv'), start))).toEqual(['catalogue.unreadable']);
     expect(readdirSync(folder)).toEqual(['list.csv']);
   });
 });

@@ -133,7 +133,7 @@ describe('numbers edited by hand so that they contradict each other', () => {
     const [finding] = read(...GOOD, '4,d,,/1/1/4,G,1950,1,k,2,bk,');
     expect(finding?.found).toBe('The box of the folder at /1/1 is “2” here and “1” in row 2.');
     expect(finding?.advice).toBe(
-      'See what is written on the folder or the box, and correct the row that is wrong.',
+      'See what is written on the folder or the box, and mend the row that is wrong.',
     );
   });
 });

@@ -51,6 +51,17 @@ describe('kinfonds', () => {
     }
   });
 
+  test.each([
+    ['arrange', '--compare', '--things'],
+    ['arrange', '--settle', '--boxes'],
+    ['check', '--work', '--out', 'report.html'],
+    ['begin', '--copies', 'scans', '--from', 'list.csv'],
+    ['begin', '--copies', 'scans', '--preview'],
+  ])('options that would silently do nothing together are wrong usage: %s %s %s', (command, ...options) => {
+    const { code, out, err } = kinfonds([command, ...options], { cwd: freshFolder() });
+    expect([code, out, err]).toEqual([2, '', expect.stringContaining('cannot be used with option')]);
+  });
+
   test('wrong usage ends with 2', () => {
     for (const args of [
       ['unfold'],
@@ -193,6 +204,25 @@ describe('kinfonds', () => {
     expect(out).toContain('not valid EAD3, by the');
     expect(out).toContain('/ead/archdesc');
     expect(out).toContain('There is no such file.');
+  });
+
+  test('validate shows twenty faults of a file, and counts the rest', () => {
+    const file = join(freshFolder(), 'many.xml');
+    const faults = '<c><did><unittitle>Bell</unittitel></did></c>'.repeat(40);
+    writeFileSync(file, `<ead xmlns="http://ead3.archivists.org/schema/">${faults}</ead>`);
+    const { out } = kinfonds(['validate', file]);
+    expect(out.match(/closes nothing here/g)).toHaveLength(20);
+    expect(out).toMatch(/… and \d+ more;/);
+    expect(JSON.parse(kinfonds(['validate', file, '--json']).out)[0].messages.length).toBeGreaterThan(39);
+  });
+
+  test('export says so where there is nothing for a format to write', () => {
+    const folder = freshFolder();
+    const yaml = 'title: Quill family papers\nprefix: QF\nrepository:\n  name: Quill family\n';
+    writeFileSync(join(folder, 'collection.yaml'), yaml);
+    writeFileSync(join(folder, 'list.csv'), 'title,people\nFerry bell,Ada Quill\n');
+    const { code, err } = kinfonds(['export', folder, '--to', 'eac-cpf']);
+    expect([code, err]).toEqual([0, expect.stringContaining('eac-cpf: there is nothing to write')]);
   });
 
   test('no colour where no terminal is', () => {

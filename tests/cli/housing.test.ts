@@ -60,7 +60,7 @@ describe('kinfonds arrange --settle', () => {
     kinfonds(['arrange', folder, '--settle']);
     writeFileSync(join(folder, 'list.csv'), list.replace('1962', '1970'));
     expect(kinfonds(['arrange', folder]).err).toContain(
-      '1 settled thing would now be sorted elsewhere; this names it:',
+      '1 settled thing would now be sorted elsewhere; to see which:',
     );
     expect(kinfonds(['arrange', folder, '--settle', '--move']).out).toContain(
       'Settled: 2 things in 1 folder and 1 box; none of them new, 1 moved.',

@@ -1,4 +1,13 @@
-import { copyFileSync, cpSync, existsSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  chmodSync,
+  copyFileSync,
+  cpSync,
+  existsSync,
+  readFileSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { contentsOf, freshFolder, kinfonds } from '../support/kinfonds.ts';
@@ -32,6 +41,17 @@ describe('kinfonds labels', () => {
     );
   });
 
+  test('keeps what was printed from whoever may not read the list', () => {
+    const folder = catalogue([1911]);
+    const printed = join(folder, 'labels-printed.csv');
+    const run = () => kinfonds(['labels', folder, '--out', join(folder, 'labels.pdf')]);
+    run();
+    expect(statSync(printed).mode & 0o044).toBe(0o044);
+    chmodSync(join(folder, 'list.csv'), 0o600);
+    run();
+    expect(statSync(printed).mode & 0o777).toBe(0o600);
+  });
+
   test('only the new ones since last time', () => {
     const folder = catalogue([1911, 1912]);
     const file = join(folder, 'labels.pdf');
@@ -58,7 +78,7 @@ describe('kinfonds labels', () => {
     expect(kinfonds([...args, '--start', '23']).out).not.toContain('--start');
     expect(kinfonds([...args, '--start', '20']).out).toContain('--start 22');
     const { code, err } = kinfonds([...args, '--start', '25']);
-    expect([code, err]).toEqual([2, 'error: --start 25: this sheet has 24 labels.\n']);
+    expect([code, err]).toEqual([2, 'error: --start 25 is too high: a sheet has 24 labels\n']);
   });
 
   test('a test page needs no catalogue where the sheet is named', () => {

@@ -34,7 +34,7 @@ function piece(
     extra: [],
     ...(quantity !== undefined && { quantity }),
   };
-  return { thing, form, shelf, size, thickness, assumed: [] };
+  return { thing, form, shelf, size, thickness };
 }
 
 const sizes = (parts: readonly { pieces: readonly Piece[] }[]) => parts.map(({ pieces }) => pieces.length);

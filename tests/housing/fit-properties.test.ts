@@ -44,7 +44,6 @@ const arbitraryPiece: fc.Arbitrary<Piece> = fc
     shelf: SHELF[form] ?? 'papers',
     size: { long: Math.max(...sides), short: Math.min(...sides) },
     thickness: tenths / 10,
-    assumed: [],
   }));
 
 const arbitraryStock = fc

@@ -16,7 +16,6 @@ function piece(form: Form, shelf: Shelf, size: Size, thickness: number, quantity
     shelf,
     size,
     thickness,
-    assumed: [],
   };
 }
 

@@ -175,9 +175,9 @@ describe('wrong entries', () => {
       'dates: long ago\naccess: {statement: Closed., until: never}\npeople:\n  - name: Ada\n    born: in spring\n    died: 1988\ngroups:\n  Letters:\n    access:\n      statement: Closed.\n      until: when we are gone\n';
     expectTroubles(SMALL + dates, [
       [5, '“long ago”', '“dates”', '1962-05-14'],
-      [6, '“never”', '“access › until”'],
-      [9, '“in spring”', '“people › born”'],
-      [15, '“when we are gone”', '“groups › Letters › access › until”'],
+      [6, '“never”', '“until” in “access”'],
+      [9, '“in spring”', '“born” in entry 1 of “people”'],
+      [15, '“when we are gone”', '“until” in “access” in “Letters” in “groups”'],
     ]);
   });
 

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { COLUMNS } from '../../src/catalogue/thing.ts';
-import { columnOf, comparable, layoutOf } from '../../src/intake/columns.ts';
+import { columnOf, comparable } from '../../src/intake/columns.ts';
 import { EVERYDAY_HEADINGS } from '../../src/intake/headings.ts';
+import { layoutOf } from '../../src/intake/layout.ts';
 
 const layout = (headings: string[]) => layoutOf(headings, { file: 'list.csv', row: 1 });
 const rules = (headings: string[]) =>

@@ -116,12 +116,12 @@ describe('answers in collection.yaml', () => {
 describe('the report', () => {
   test.each([
     [[], 'Ready to be handed over.'],
-    [['caution'], 'Ready to be handed over. One thing needs care in handling.'],
+    [['caution'], 'Ready to be handed over. One finding asks for care.'],
     [
       ['should', 'consider'],
-      'Nothing stands in the way of handing it over, but one thing should be put right first.',
+      'Nothing stands in the way of handing it over, but one finding should be mended or answered first.',
     ],
-    [['must', 'must', 'should'], 'Not ready to be handed over: 2 things stand in the way.'],
+    [['must', 'must', 'should'], 'Not ready to be handed over: 2 findings stand in the way.'],
   ] as const)('ends with what stands in the way: %j', (weights, line) => {
     const findings = weights.map((weight) => ({ rule: 'x', weight, place: {}, found: 'X.' }));
     expect(verdict(findings)).toBe(line);

@@ -56,7 +56,7 @@ describe('below the top', () => {
   test('a series of ten things without a scope (DACS 3.1), and one of nine', () => {
     const letters = Array.from({ length: 10 }, () => letter);
     expect(of('series-scope', {}, letters)).toMatchObject([
-      { place: { component: 'QF/1' }, found: expect.stringContaining('“Correspondence” (10 entries)') },
+      { place: { component: 'QF/1' }, found: expect.stringContaining('“Correspondence” (10 things)') },
     ]);
     expect(of('series-scope', { groups: { Correspondence: { scope: 'From Norway.' } } }, letters)).toEqual(
       [],

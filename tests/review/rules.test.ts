@@ -44,11 +44,16 @@ describe('docs/rules.md', () => {
 
   test('every rule of the review is in the table', () => {
     const families =
-      /^(?:description|titles|words|groups|dates|numbers|housing|runs|doubles|copies|private|danger|records|check)\./;
-    // Those of the settings and of numbers.csv that stop the reading altogether.
-    const stops = /^(?:housing\.(?:unknown|own|folder|box)|numbers\.)/;
+      /^(?:list|settings|description|titles|words|groups|dates|numbers|housing|runs|doubles|copies|private|danger|records|check)\./;
+    // Those of the list, of the settings and of numbers.csv that stop the reading altogether.
+    const stops =
+      /^(?:housing\.(?:unknown|own|folder|box)|numbers\.|list\.(?:no-title|number-twice|copy-outside|no-things|empty|forbidden-character|unclosed-quote|column-unclear|column-twice|size-impossible|end-uncertain|numbers-not-written|no-such-sheet|no-heading-row)|settings\.(?:none|entry|end-uncertain|date-unreadable|name-twice))/;
     for (const name of inCode()) {
-      if (families.test(name) && !stops.test(name) && !/\.(?:yaml|csv|json|ts)$/.test(name)) {
+      if (
+        families.test(name) &&
+        !stops.test(name) &&
+        !/\.(?:yaml|csv|tsv|xlsx|ods|json|ts|before-numbers)$/.test(name)
+      ) {
         expect([...named.keys()]).toContain(name);
       }
     }
@@ -79,7 +84,7 @@ describe('the example', async () => {
     const without = Object.entries(RULES)
       .filter(([, family]) => !family.some(({ rule }) => rules.has(rule)))
       .map(([family]) => family);
-    // Its settings are as they should be.
-    expect(without).toEqual(['Reading collection.yaml']);
+    // Its settings are as they should be, and its list is no workbook.
+    expect(without).toEqual(['Reading a workbook', 'Reading collection.yaml']);
   });
 });

@@ -45,7 +45,7 @@ function namedSheets(sheets: readonly Sheet[], file: string, named: readonly str
         weight: 'must',
         place: { file },
         found: `There is no sheet “${name}”, which collection.yaml names; its sheets are ${there}.`,
-        advice: 'Mend the name under “list”, “sheets”, or leave that entry out.',
+        advice: 'Mend the name in “sheets” under “list”, or leave that entry out.',
       })),
     );
   }
@@ -65,12 +65,12 @@ function hasTitle({ rows }: Sheet, columnOf: (heading: string) => Column | undef
 }
 
 function leftOut(file: string, { name, rows }: Sheet, why: string): Finding {
-  const count = rows.length === 1 ? '1 row' : `${rows.length} rows`;
+  const read = rows.length === 1 ? '1 row was' : `${rows.length} rows were`;
   return {
     rule: 'list.sheet-left-out',
     weight: 'consider',
     place: { file },
-    found: `The sheet “${name}” ${why}, so its ${count} were not read.`.replace('1 row were', '1 row was'),
+    found: `The sheet “${name}” ${why}, so its ${read} not read.`,
     advice: `If it belongs to the list, name in collection.yaml every sheet that does: list: {sheets: [${name}]}.`,
   };
 }

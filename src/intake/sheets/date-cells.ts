@@ -1,6 +1,6 @@
 import type { Finding, Weight } from '../../catalogue/finding.ts';
 import type { Column } from '../../catalogue/thing.ts';
-import type { Layout } from '../columns.ts';
+import type { Layout } from '../layout.ts';
 import { fromSerial } from './serial.ts';
 import type { SheetRow } from './sheet.ts';
 

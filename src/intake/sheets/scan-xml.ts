@@ -1,3 +1,4 @@
+import { utf16Order } from '../decode.ts';
 import { refuse } from './refuse.ts';
 
 /** What is told of an XML document, in its order. Names come without their prefix. */
@@ -59,14 +60,8 @@ export function scanXml(bytes: Uint8Array, file: string, name: string, to: Liste
 }
 
 function decode(bytes: Uint8Array, file: string, name: string): string {
-  const utf16 =
-    bytes[0] === 0xff && bytes[1] === 0xfe
-      ? 'utf-16le'
-      : bytes[0] === 0xfe && bytes[1] === 0xff
-        ? 'utf-16be'
-        : undefined;
   try {
-    return new TextDecoder(utf16 ?? 'utf-8', { fatal: true }).decode(bytes);
+    return new TextDecoder(utf16Order(bytes) ?? 'utf-8', { fatal: true }).decode(bytes);
   } catch {
     return refuse('workbook.broken', file, `The part ${name} of the workbook is not in UTF-8.`);
   }

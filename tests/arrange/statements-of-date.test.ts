@@ -1,0 +1,23 @@
+import { describe, expect, test } from 'vitest';
+import { datesOf } from '../../src/arrange/statements-of-date.ts';
+import { dated } from '../support/catalogue.ts';
+
+const noteOn = (written: string) => datesOf(dated(written))[0]?.note;
+
+// DACS 2.4.15 wants what is doubtful said. 3/4/1962 is March in America and April elsewhere: common practice.
+describe('the note on a date for whoever reads the finding aid', () => {
+  test('names every day that the words may mean', () => {
+    const note = noteOn('3/4/1962');
+    expect(note).toContain('“3/4/1962”, which may be ');
+    expect(note?.split('may be ')[1]?.split(', or ').toSorted()).toEqual(['1962 April 3', '1962 March 4.']);
+  });
+
+  test('gives the words from which a day was worked out', () => {
+    expect(noteOn('Christmas 1955')).toBe('The list has “Christmas 1955”; the date is worked out from that.');
+  });
+
+  test('is none where the words name the day, or none was worked out', () => {
+    for (const written of ['14 May 1952', '1952-05-14', '14.5.1952', '1952', 'May 1952', 'undated'])
+      expect(noteOn(written)).toBeUndefined();
+  });
+});

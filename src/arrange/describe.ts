@@ -1,3 +1,4 @@
+import { addTo } from '../catalogue/add-to.ts';
 import type { Component, Container, Extent } from '../catalogue/component.ts';
 import { dateContextOf } from '../catalogue/date-context.ts';
 import { fold } from '../catalogue/fold.ts';
@@ -61,9 +62,10 @@ export function describeGroups(
     const folders = foldersOf([group]);
     const members = folders.flatMap(({ things }) => things.map(({ thing }) => thing));
     const children = [
-      ...group.groups.map((inner) => ({ ...inner, describe: () => describeGroup(inner, place) })),
-      ...group.folders.map((folder) => ({ ...folder, describe: () => describeFolder(folder, place, title) })),
+      ...group.groups.map((inner) => ({ number: inner.number, unit: describeGroup(inner, place) })),
+      ...group.folders.map((folder) => ({ ...folder, unit: describeFolder(folder, place, title) })),
     ];
+    tellApart(children);
     return {
       ...code,
       level: above.length === 0 ? 'series' : 'subseries',
@@ -78,7 +80,7 @@ export function describeGroups(
         accessConditions: accessFromSettings(words.access, words.access.until !== undefined, context),
       }),
       generalNotes: notesOnGaps(history.emptied(place), codeOf),
-      children: children.sort((a, b) => a.number - b.number).map(({ describe }) => describe()),
+      children: children.sort((a, b) => a.number - b.number).map(({ unit }) => unit),
     };
   };
 
@@ -95,7 +97,7 @@ export function describeGroups(
     return {
       ...code,
       level: 'file',
-      title: `${folderTitle(folder, settings.sort.folders, counts, groupName)}${sayPart(folder)}`,
+      title: folderTitle(folder, settings.sort.folders, counts, groupName),
       ...nothing(),
       dates: datesOfThings(things),
       extents: [...extentsOf(counts), ...foldersHeld(folder)],
@@ -119,7 +121,16 @@ export function describeGroups(
 
 const formerCode = (value: string) => ({ type: 'former reference code', value });
 
-const sayPart = ({ part }: PlacedFolder) => (part === undefined ? '' : ` (${part.number} of ${part.of})`);
+/** Numbers the parts of what had to be parted, where neither title nor dates tell one folder from another. */
+function tellApart(folders: readonly (Pick<PlacedFolder, 'part'> & { unit: Component })[]): void {
+  const alike = new Map<string, (typeof folders)[number][]>();
+  for (const folder of folders) {
+    const { title, dates } = folder.unit;
+    addTo(alike, [title, ...dates.map(({ expression }) => expression)].join(', '), folder);
+  }
+  for (const { unit, part } of [...alike.values()].filter(({ length }) => length > 1).flat())
+    if (part !== undefined) unit.title += ` (${part.number} of ${part.of})`;
+}
 
 const boxContainer = ({ type, number }: ShelfBox): Container => ({ type, number });
 

@@ -1,5 +1,6 @@
+import { addTo } from '../catalogue/add-to.ts';
 import type { Component, Container } from '../catalogue/component.ts';
-import { sayContainer } from '../catalogue/say-container.ts';
+import { numbersInWords, sayContainer } from '../catalogue/say-container.ts';
 import { sayExtent } from '../housing/extent.ts';
 
 /**
@@ -17,11 +18,15 @@ export function* outline(
   const shown = [
     ...counts.slice(0, 3).map((extent) => sayExtent([extent])),
     ...(counts.length > 3 ? ['and more'] : []),
-    sayExtent(extents.filter(({ type, coverage }) => type !== 'materialtype' && coverage === 'whole')),
+    // It stands in brackets here, and brackets within brackets are hard to read.
+    sayExtent(
+      extents.filter(({ type, coverage }) => type !== 'materialtype' && coverage === 'whole'),
+    ).replace(/ \((.*)\)$/, '; $1'),
   ];
   // Where it lies says already how many folders it takes.
   const counted = (level === 'file' ? shown.slice(0, -1) : shown).filter((count) => count !== '').join(', ');
-  const { where, end } = sayShelf(containers);
+  const inFolder = level !== 'file' || containers.length > 0;
+  const { where, end } = inFolder ? sayShelf(containers) : sayBoxes(children);
   const details = [where, counted].filter((detail) => detail !== '').join(end);
   yield `${'  '.repeat(depth)}${heading}${details === '' ? '' : `  (${details})`}`;
   if (deepest === level) return;
@@ -41,4 +46,16 @@ function sayShelf(containers: readonly Container[]): { where: string; end: strin
     return [box, ...inner].map(sayContainer).join(', ');
   });
   return { where: boxes.join('; '), end: '; ' };
+}
+
+/** The boxes of things of which none lies in a folder: boxes 23-28, package 41. */
+function sayBoxes(things: readonly Component[]): { where: string; end: string } {
+  const types = new Map<string, string[]>();
+  for (const { type, number } of things.flatMap(({ containers }) => containers)) addTo(types, type, number);
+  const boxes = [...types].map(([type, numbers]) => {
+    const many = `${type}${type.endsWith('x') ? 'es' : 's'}`;
+    return `${new Set(numbers).size > 1 ? many : type} ${numbersInWords(numbers)}`;
+  });
+  const where = boxes.join(', ');
+  return { where, end: where.includes(',') ? '; ' : ', ' };
 }

@@ -5,7 +5,9 @@ import { listsIn, makeCatalogue } from './begin.ts';
 import type { Start } from './begin-template.ts';
 import { CatalogueError, type Finding } from './finding.ts';
 import { listSettings } from './list-settings.ts';
+import { knownFrom } from './load.ts';
 import { unreadable } from './load-findings.ts';
+import { localDay } from './local-day.ts';
 import { sayCommand, typed } from './say-command.ts';
 
 /** Under which name a list of each form is kept. */
@@ -35,7 +37,7 @@ export async function beginFrom(
   const bytes = await readFile(source).catch((error: unknown) => {
     throw new CatalogueError([unreadable(source, error)]);
   });
-  const read = previewList(bytes, name, {}, listSettings.parse({}));
+  const read = previewList(bytes, name, knownFrom(undefined, localDay()), listSettings.parse({}));
   if (read.tables.length === 0)
     throw new CatalogueError(read.findings.map((one) => ({ ...one, place: { ...one.place, file: source } })));
   const files = await makeCatalogue(folder, start, (there) => {

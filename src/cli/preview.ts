@@ -16,7 +16,8 @@ export function* sayPreview(tables: readonly Preview[]): Generator<string> {
         yield `  ${column}: ${text.replace(/\s+/g, ' ')}`;
       }
     }
-    if (things > first.length) yield `and ${things - first.length} more`;
+    const more = things - first.length;
+    if (more > 0) yield* ['', `and ${sayCount(more, 'more row')}`];
     yield '';
   }
 }

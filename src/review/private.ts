@@ -6,6 +6,7 @@ import { livesOf } from './living.ts';
 import { reviewLiving } from './living-unnoted.ts';
 import { reviewContacts } from './private-contacts.ts';
 import { coverFrom } from './private-cover.ts';
+import { reviewEnded } from './private-ended.ts';
 import { MATTERS } from './private-matters.ts';
 import { reviewNumbers } from './private-numbers-found.ts';
 import { type PrivateRow, privateRows } from './private-rows.ts';
@@ -28,6 +29,7 @@ export function reviewPrivate(
     ...reviewNumbers(catalogue.things),
     ...reviewContacts(catalogue.things, today),
     ...reviewMatters(rows, coverFrom(catalogue, aid)),
+    ...reviewEnded(catalogue.things, today, new Set(rows.map(({ thing }) => thing))),
     ...reviewLiving(lives, today),
   ];
 }

@@ -339,6 +339,12 @@ export const RULES: Readonly<Record<string, readonly Rule[]>> = {
       'DACS 4.1.5, from memory; common practice for the years',
     ),
     row('private.end-too-early', 'consider', 'Private matter opens while somebody may still be living', P),
+    row(
+      'private.restriction-ended',
+      'consider',
+      'A restriction has ended by its own date, and the list still calls it one',
+      P,
+    ),
   ],
   'Danger and decay': HAZARDS.map(({ name, says, source }) => row(`danger.${name}`, 'caution', says, source)),
 };

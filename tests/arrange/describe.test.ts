@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { gatherAgents } from '../../src/arrange/agents.ts';
 import { arrange, arrangement, compareSortings, leftOver, outline } from '../../src/arrange/index.ts';
 import { sortingTable } from '../../src/arrange/sorting-table.ts';
-import type { Component } from '../../src/catalogue/component.ts';
+import { type Component, component } from '../../src/catalogue/component.ts';
 import { findingAid } from '../../src/catalogue/finding-aid.ts';
 import { languageUse } from '../../src/catalogue/languages.ts';
 import type { Thing } from '../../src/catalogue/thing.ts';
@@ -55,7 +55,7 @@ describe('the finding aid that follows from a list', () => {
     const lines = [...outline(arranged().collection, 'item')].map((line) => line.trim());
     expect(lines).toEqual([
       // A half-width document box is 64 mm deep and a box for objects 156 mm high: 0.72 linear feet (arithmetic).
-      'QF  Quill family papers, 1934  (15 items, 0.72 linear feet, 0.22 linear metres (2 folders, 2 boxes))',
+      'QF  Quill family papers, 1934  (15 items, 0.72 linear feet, 0.22 linear metres; 2 folders, 2 boxes)',
       'QF/1  Correspondence, 1934  (12 letters, 1 postcard, about 0.03 linear feet, about 0.01 linear metres)',
       'QF/1/1  Letters and postcard, 1934  (folder 1, box 1, 12 letters, 1 postcard)',
       'QF/1/1/1  Letters from the winter school, 1934  (12 letters)',
@@ -65,7 +65,7 @@ describe('the finding aid that follows from a list', () => {
       'QF/2/1/1  Ferry under ice, 1934 January  (1 photograph)',
       // A bell 10 cm high lies in no folder: 0.33 linear feet.
       'QF/3  Things whose kind is not yet noted, undated  (1 item, about 0.33 linear feet, about 0.1 linear metres)',
-      'QF/3/1  Things whose kind is not yet noted, undated  (1 item)',
+      'QF/3/1  Things whose kind is not yet noted, undated  (box 2, 1 item)',
       'QF/3/1/1  Bell of the old ferry, undated  (box 2)',
     ]);
   });
@@ -197,6 +197,27 @@ describe('the finding aid that follows from a list', () => {
       ['Things whose kind is not yet noted (1 of 2)', ['3', '1']],
       ['Things whose kind is not yet noted (2 of 2)', ['trunk', '2']],
     ]);
+  });
+
+  test('parts are not numbered where the title or the dates tell them apart', () => {
+    const { collection } = arranged([
+      someThing({ row: 2, title: 'One', kind: 'letter', box: '3' }),
+      someThing({ row: 3, title: 'Two', kind: 'letter', box: '4', date: dated('1936') }),
+    ]);
+    const folders = collection.children[0]?.children ?? [];
+    expect(folders.map(({ title, dates }) => [title, dates[0]?.expression])).toEqual([
+      ['Letter', '1936'],
+      ['Letter', 'undated'],
+    ]);
+  });
+
+  test('the outline names the boxes of a folder whose things lie apart, neighbours drawn together', () => {
+    const bells = ['4', '2', '3', '9'].map((number, at) => ({
+      ...{ id: `QF-1-${at}`, level: 'item', title: `Bell ${at}` },
+      containers: [{ type: 'box', number }],
+    }));
+    const folder = component.parse({ id: 'QF-1', level: 'file', title: 'Bells', children: bells });
+    expect([...outline(folder)]).toEqual(['  Bells  (boxes 2-4, 9)']);
   });
 
   test('what lies apart is pointed to from its folder, and back', () => {

@@ -35,13 +35,16 @@ describe('the order of things in a folder', () => {
   });
 
   test('puts what is blank last by every key, wherever in the list it stands', () => {
-    const known = { title: 'Known', number: '7', kind: 'map', places: ['Millrace'], occasion: 'Regatta' };
+    const early = { title: 'Known', number: '7', kind: 'map', places: ['Millrace'], occasion: 'Regatta' };
+    const late = { title: 'Known', number: 'Z7', kind: 'yoke', places: ['Wharf'], occasion: 'Wedding' };
     for (const key of ['number', 'kind', 'place', 'occasion'] as const)
-      expect(titles([key], [{ title: 'Blank' }, known])).toEqual(['Known', 'Blank']);
-    expect(titles(['person'], [{ title: 'Blank' }, { title: 'Known', people: ['Ada Quill'] }])).toEqual([
-      'Known',
-      'Blank',
-    ]);
+      for (const known of [early, late])
+        expect(titles([key], [{ title: 'Blank' }, known])).toEqual(['Known', 'Blank']);
+    for (const name of ['Ada Quill', 'Wilma Rook'])
+      expect(titles(['person'], [{ title: 'Blank' }, { title: 'Known', people: [name] }])).toEqual([
+        'Known',
+        'Blank',
+      ]);
   });
 
   test('is that of the list for what is equal by every key, and for all things where that is asked', () => {

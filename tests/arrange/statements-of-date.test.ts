@@ -17,7 +17,23 @@ describe('the note on a date for whoever reads the finding aid', () => {
   });
 
   test('is none where the words name the day, or none was worked out', () => {
-    for (const written of ['14 May 1952', '1952-05-14', '14.5.1952', '1952', 'May 1952', 'undated'])
+    for (const written of [
+      '14 May 1952',
+      '1952-05-14',
+      '14.5.1952',
+      '19520514',
+      '1952',
+      'May 1952',
+      'undated',
+    ])
       expect(noteOn(written)).toBeUndefined();
   });
+});
+
+// DACS 2.4.10, whose own example this is: bulk dates stand beside the inclusive ones, and are named as such.
+test('bulk dates are a statement of their own', () => {
+  expect(datesOf(dated('1785-1960, bulk 1916-1958'))).toEqual([
+    { type: 'inclusive', expression: '1785-1960', edtf: '1785/1960' },
+    { type: 'bulk', expression: 'bulk 1916-1958', edtf: '1916/1958' },
+  ]);
 });

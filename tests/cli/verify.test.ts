@@ -97,7 +97,7 @@ describe('kinfonds verify --deep', () => {
     expect(good.code).toBe(0);
     expect(good.out).toContain('every byte is as it was');
     expect(good.out).toMatch(
-      /Finding aids and records in XML: 2 valid, 0 not valid, by the (?:published schema|profile)/,
+      /Finding aids and records in XML: 2 valid, 0 not valid, by the (?:published schema|kinfonds profile)/,
     );
 
     const broken = (ead3 ?? '')

@@ -42,6 +42,13 @@ describe('a winter in two years', () => {
   });
 });
 
+it.each(["1950 '51", "'50 '51", '1950 1951', '1950 May 1951'])(
+  '%s, two years with no word between, is none',
+  (phrase) => {
+    expect(edtfOf(phrase)).toBe('unreadable');
+  },
+);
+
 // ISO 8601-2, 4.4: `..` is an end that is open, nothing one that is not known. Usage: what is "to date" goes on.
 describe('a span of which one end is not said', () => {
   it.each([

@@ -231,6 +231,18 @@ describe('whether an access condition covers it', () => {
     expect(closed('2058', 'anyone')).toEqual(['private.school']);
   });
 
+  test('that has ended by its own date is named, unless it had to be longer', () => {
+    const map = (until: string, access = 'ask first') => ({
+      ...{ title: 'Map of the ferry', kind: 'map', date: dated('1898') },
+      ...{ access, until: dated(until) },
+    });
+    expect(rulesOn(map('2001'))).toEqual(['private.restriction-ended']);
+    // The year in which one looks has not passed.
+    expect(rulesOn(map(TODAY.slice(0, 4)))).toEqual([]);
+    expect(rulesOn(map('2001', 'anyone'))).toEqual([]);
+    expect(closed('1999')).not.toContain('private.restriction-ended');
+  });
+
   test('without a birth, the age at which one has such papers is reckoned with', () => {
     const of = (until: string) =>
       rulesOn({ ...report, people: ['Daniel Quill'], access: 'private', until: dated(until) });

@@ -38,24 +38,3 @@ export function codesOf(units: readonly Component[]): string | undefined {
   const [first, last] = [codes.at(0), codes.at(-1)];
   return first === undefined || last === undefined || first === last ? first : `${first} to ${last}`;
 }
-
-/** Numbers of folders, neighbours drawn together: `3-7, 9`. Numbers with letters in them are named one by one. */
-export function numbersInWords(numbers: readonly string[]): string | undefined {
-  const plain = new Set<number>();
-  const others = new Set<string>();
-  for (const number of numbers) {
-    if (/^[1-9]\d{0,8}$/.test(number)) plain.add(Number(number));
-    else others.add(number);
-  }
-  const runs: { first: number; last: number }[] = [];
-  for (const number of [...plain].sort((one, other) => one - other)) {
-    const run = runs.at(-1);
-    if (run !== undefined && run.last === number - 1) run.last = number;
-    else runs.push({ first: number, last: number });
-  }
-  const words = [
-    ...runs.map(({ first, last }) => (first === last ? `${first}` : `${first}-${last}`)),
-    ...others,
-  ];
-  return words.length === 0 ? undefined : words.join(', ');
-}

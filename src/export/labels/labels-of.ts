@@ -1,8 +1,9 @@
 import { readKind } from '../../arrange/index.ts';
 import type { Component, Container } from '../../catalogue/component.ts';
 import type { FindingAid } from '../../catalogue/finding-aid.ts';
+import { numbersInWords } from '../../catalogue/say-container.ts';
 import { containersOf, type Held, type Place } from './held.ts';
-import { codesOf, datesOf, numbersInWords, titleOf, yearsOf } from './label-words.ts';
+import { codesOf, datesOf, titleOf, yearsOf } from './label-words.ts';
 
 /** What stands on one label, in words; how it is set is for the page to say. */
 export interface Label {

@@ -1,10 +1,10 @@
-// Makes the command line, dist/cli, of few files: to read thirty small ones takes longer than most answers. The library
+// Makes the command line, dist/cli, of fewer files: to read thirty small ones takes longer than most answers. The library
 // stays as tsc makes it, a file for each source.
 import { copyFileSync, readFileSync } from 'node:fs';
 import { build } from 'rolldown';
 
 /** Packages that nearly every call needs, and of many files, go into it. */
-const WITHIN = ['commander', 'zod'];
+const WITHIN = ['commander', 'yaml', 'zod'];
 
 const { dependencies } = JSON.parse(readFileSync('package.json', 'utf8'));
 const beside = Object.keys(dependencies).filter((name) => !WITHIN.includes(name));

@@ -120,6 +120,7 @@ describe.skipIf(!hasNpm)('the package for npm', () => {
     expect(program).toContain('dist/cli/thread.js');
     expect(program.filter((path) => !path.endsWith('.js'))).toEqual([
       'dist/cli/commander-LICENSE',
+      'dist/cli/yaml-LICENSE',
       'dist/cli/zod-LICENSE',
     ]);
     for (const path of [manifest.bin.kinfonds, manifest.types, manifest.exports['.'].default])

@@ -93,7 +93,7 @@ describeWithSchemas('EAC-CPF, by the published schema', (schemas) => {
     const lost = smallEacCpfWith('<biogHist>', '<biogHist sourceReference="bible">');
     const { valid: still, remarks } = await validateXml(Buffer.from(lost), 'ada.xml', places);
     expect(still).toBe(true);
-    expect(remarks[0]?.says).toContain('"bible"');
+    expect(remarks[0]?.says).toContain('“bible”');
   });
 });
 

@@ -8,5 +8,3 @@ export const handOverSettings = z.strictObject({
     .default([])
     .describe('What stays with the family: numbers or titles of things, or titles of groups'),
 });
-
-export type HandOverSettings = z.infer<typeof handOverSettings>;

@@ -9,20 +9,9 @@ const METRE = 1000;
 type Measure = HousingSettings['measure'];
 
 /**
- * The room that boxes take on a shelf: linear feet and linear metres along its front, and cubic feet from their outside
- * measures, each to two decimals. The sum is rounded, not its parts: two boxes of 5 in are 0.83 linear feet, not 0.84.
- * A box that is laid flat counts as if it stood: common practice.
+ * Statements of extent for the boxes of a collection: room on the shelf, then how many of each kind. DACS 2.5. The sum is
+ * rounded to two decimals, not its parts: two boxes of 5 in are 0.83 linear feet, not 0.84.
  */
-export function shelfExtent(boxes: readonly Box[]): { feet: number; metres: number; cubicFeet: number } {
-  const along = sum(boxes.map((box) => box.along));
-  return {
-    feet: hundredths(along / FOOT),
-    metres: hundredths(along / METRE),
-    cubicFeet: hundredths(sum(boxes.map(cubicFeet))),
-  };
-}
-
-/** Statements of extent for the boxes of a collection: room on the shelf, then how many of each kind. DACS 2.5. */
 export function extentsOfBoxes(filled: readonly { box: Box }[], measure: Measure): Extent[] {
   const boxes = filled.map(({ box }) => box);
   const cartons = measure === 'metres' ? [] : boxes.filter(isCarton);

@@ -12,10 +12,7 @@ interface Hit {
   column: string;
 }
 
-/** What can hurt somebody or decays, by kind and date and by the words of the list. */
-export const reviewDanger: Rules = dangerRules(DANGER_WORDS);
-
-/** The rules on danger and decay with a word table of one's own. */
+/** What can hurt somebody or decays, by kind and date and by the words of a table. */
 export function dangerRules(words: readonly DangerWord[]): Rules {
   const hazardsOf = finderOfHazards(words);
   return ({ things }) => {

@@ -2,8 +2,8 @@ import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
 import { component } from '../../src/catalogue/component.ts';
-import { findingAidJsonSchema } from '../../src/catalogue/json-schema.ts';
 import { keysAt } from '../../src/catalogue/schema-at.ts';
+import { findingAidJsonSchema } from '../support/json-schema.ts';
 
 const inProject = (path: string) => fileURLToPath(new URL(`../../${path}`, import.meta.url));
 const BIOME = inProject('node_modules/.bin/biome');

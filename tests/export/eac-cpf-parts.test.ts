@@ -56,7 +56,7 @@ describe('dates of existence', () => {
     });
   };
 
-  // Of each, what lies within the years, months and days that EAD's date attributes allow; CHECKS.md, table of EDTF.
+  // Of each, what lies within the years, months and days that EAD's date attributes allow; ISO 8601-2, level 1.
   test.each([
     ['1902-05-14', { standardDate: '1902-05-14', text: '1902 May 14' }],
     ['1878~', { certainty: 'approximate', standardDate: '1878', text: 'circa 1878' }],

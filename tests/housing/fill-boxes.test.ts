@@ -24,7 +24,7 @@ function someBox(id: string, outsideDepth: number, over: Partial<Box> = {}, wall
   };
 }
 
-/** Letter folders, 11¾ × 9½ in (CHECKS.md, Housing). */
+/** Letter folders, 11¾ × 9½ in (from memory). */
 const letter = (thickness: number, over: Partial<Unit> = {}): Unit => ({
   shelf: 'papers',
   outside: { long: inches(11.75), short: inches(9.5) },
@@ -32,7 +32,7 @@ const letter = (thickness: number, over: Partial<Unit> = {}): Unit => ({
   ...over,
 });
 const folders = (...thicknesses: number[]) => thicknesses.map((thickness) => letter(thickness));
-// CHECKS.md, Housing: the document box, 12¼ × 10¼ × 5 in outside, and the one of half its width, 2½ in.
+// From memory: the document box, 12¼ × 10¼ × 5 in outside, and the one of half its width, 2½ in.
 const full = someBox('full', inches(5));
 const half = someBox('half', inches(2.5));
 
@@ -40,7 +40,7 @@ const plan = (filled: readonly Filled[]) =>
   filled.map(({ box, units }) => `${box.id}: ${units.map(({ thickness }) => thickness).join(' ')}`);
 
 describe('what fits', () => {
-  test('the inside of the box is higher and wider than the tallest folder (CHECKS.md, Housing)', () => {
+  test('the inside of the box is higher and wider than the tallest folder (common practice)', () => {
     const asHighAsFolder = someBox('low', 127, { face: { long: 305, short: inches(9.5) } });
     expect(roomIn(full, [], letter(10))).toBe(true);
     expect(roomIn(asHighAsFolder, [], letter(10))).toBe(false);
@@ -148,7 +148,7 @@ describe('how it lies (thresholds: common practice)', () => {
     expect(lies(full, ...folders(50, 40))).toEqual({ lies: 'upright', slack: 31, advice: 'spacer' });
   });
 
-  test('less than a third full: they would fall over, and lie flat (CHECKS.md, Housing)', () => {
+  test('less than a third full: they would fall over, and lie flat (common practice)', () => {
     expect(lies(full, ...folders(20, 20))).toEqual({ lies: 'flat', slack: 81, advice: 'lay flat' });
     expect(lies(full, ...folders(20, 21))).toEqual({ lies: 'upright', slack: 80, advice: 'spacer' });
   });

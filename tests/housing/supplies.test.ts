@@ -13,7 +13,7 @@ import { someSettings, someThing } from '../support/catalogue.ts';
 
 const inches = (number: number) => number * 25.4;
 
-// CHECKS.md, Housing: a folder of letter size is 11¾ × 9½ in, a document box 12¼ × 10¼ × 5 in.
+// From memory: a folder of letter size is 11¾ × 9½ in, a document box 12¼ × 10¼ × 5 in.
 const folder: Holder = {
   id: 'folder-letter',
   one: 'letter folder',
@@ -102,7 +102,7 @@ test('a box to be laid flat wants no spacer', () => {
   expect(counts(supplies({ holders: [], filled: [filledWith(box, 10)] }))).toEqual(['1 document box']);
 });
 
-test('measures in millimetres and to an eighth of an inch (CHECKS.md, Housing; × 25.4)', () => {
+test('measures in millimetres and to an eighth of an inch (from memory; × 25.4)', () => {
   const rows = supplies({
     holders: [
       { holder: folder, number: 1 },

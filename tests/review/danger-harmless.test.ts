@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { arrange } from '../../src/arrange/index.ts';
 import type { Thing } from '../../src/catalogue/thing.ts';
-import { reviewDanger } from '../../src/review/danger.ts';
+import { dangerRules } from '../../src/review/danger.ts';
+import { DANGER_WORDS } from '../../src/review/danger-words.ts';
 import { reviewPrivate } from '../../src/review/private.ts';
 import { dated, someCatalogue, someThing } from '../support/catalogue.ts';
 
@@ -173,7 +174,10 @@ describe('harmless rows, none of which may be called a danger or private', () =>
   });
 
   test('no finding, although Nora, whom all name, is living', () => {
-    const found = [...reviewDanger(catalogue, aid), ...reviewPrivate(catalogue, aid, '2026-01-01')];
+    const found = [
+      ...dangerRules(DANGER_WORDS)(catalogue, aid),
+      ...reviewPrivate(catalogue, aid, '2026-01-01'),
+    ];
     expect(found.map(({ rule, found: said }) => `${rule}: ${said}`)).toEqual([]);
   });
 });

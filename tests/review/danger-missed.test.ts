@@ -1,12 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { arrange } from '../../src/arrange/index.ts';
 import type { Thing } from '../../src/catalogue/thing.ts';
-import { hazardsByRow, reviewDanger } from '../../src/review/danger.ts';
+import { dangerRules, hazardsByRow } from '../../src/review/danger.ts';
+import { DANGER_WORDS } from '../../src/review/danger-words.ts';
 import { dated, someCatalogue, someThing } from '../support/catalogue.ts';
 
 function rulesOn(over: Partial<Thing>) {
   const catalogue = someCatalogue({}, [someThing({ row: 2, ...over })]);
-  return reviewDanger(catalogue, arrange(catalogue, '2026-01-01')).map(({ rule }) =>
+  return dangerRules(DANGER_WORDS)(catalogue, arrange(catalogue, '2026-01-01')).map(({ rule }) =>
     rule.replace('danger.', ''),
   );
 }

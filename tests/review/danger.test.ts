@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { arrange } from '../../src/arrange/index.ts';
 import type { Thing } from '../../src/catalogue/thing.ts';
-import { reviewDanger } from '../../src/review/danger.ts';
+import { dangerRules } from '../../src/review/danger.ts';
 import { HAZARDS } from '../../src/review/danger-hazards.ts';
 import { DANGER_WORDS } from '../../src/review/danger-words.ts';
 import { dated, someCatalogue, someThing } from '../support/catalogue.ts';
@@ -9,7 +9,7 @@ import { dated, someCatalogue, someThing } from '../support/catalogue.ts';
 function findingsOn(...things: readonly Partial<Thing>[]) {
   const list = things.map((over, at) => someThing({ row: at + 2, ...over }));
   const catalogue = someCatalogue({}, list);
-  return reviewDanger(catalogue, arrange(catalogue, '2026-01-01'));
+  return dangerRules(DANGER_WORDS)(catalogue, arrange(catalogue, '2026-01-01'));
 }
 
 const rulesOn = (...things: readonly Partial<Thing>[]) => findingsOn(...things).map(({ rule }) => rule);

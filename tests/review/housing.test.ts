@@ -28,7 +28,7 @@ const found = (...given: Parameters<typeof findings>) =>
 
 const rules = (...given: Parameters<typeof findings>) => findings(...given).map(({ rule }) => rule);
 
-// Sheets of 0.1 mm (CHECKS.md, a ream): 550 of them are 55 mm, which a box of 2½ in takes and fills.
+// Sheets of 0.1 mm (a ream of 500 is about 51 mm; from memory): 550 of them are 55 mm, which a box of 2½ in takes and fills.
 const full = [2, 3, 4].map((row) => letter(row, { kind: 'document', quantity: 180, size: 'letter' }));
 
 describe('boxes that are slack or tight', () => {
@@ -53,7 +53,7 @@ describe('boxes that are slack or tight', () => {
     test('a folder that has grown thicker than it may be is named, to be split', () => {
       const [finding] = findings([sheaf(2, 40), sheaf(3, 14), sheaf(4, 14)], three);
       expect(finding).toMatchObject({ rule: 'housing.tight', place: { component: 'box 1' } });
-      // About ¾ in, 19 mm, is the most for a folder (CHECKS.md).
+      // About ¾ in, 19 mm, is the most for a folder (common practice).
       expect(finding?.found).toContain(
         'For folder 1 there are 40 mm now, and not more than 19 mm should lie there.',
       );

@@ -6,7 +6,7 @@ import { loadCatalogue } from '../../src/catalogue/load.ts';
 import { copiesIn } from '../../src/copies/index.ts';
 import { review } from '../../src/review/index.ts';
 import { RULES } from '../../src/review/rules.ts';
-import { rulesPage } from '../../src/review/rules-page.ts';
+import { rulesPage } from '../support/rules-page.ts';
 
 const all = Object.values(RULES).flat();
 const named = new Map(all.map((rule) => [rule.rule, rule]));

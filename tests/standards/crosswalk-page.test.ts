@@ -1,7 +1,7 @@
 import { fileURLToPath } from 'node:url';
 import { expect, it } from 'vitest';
-import { crosswalkPage } from '../../src/export/crosswalk/page.ts';
 import { CROSSWALK } from '../../src/export/crosswalk.ts';
+import { crosswalkPage } from '../support/crosswalk-page.ts';
 
 const PAGE = fileURLToPath(new URL('../../docs/crosswalk.md', import.meta.url));
 

@@ -38,7 +38,7 @@ const allOf = years.map((list) => `{${list.join(',')}}`);
 const setWithRange = fc
   .tuple(years, fc.constantFrom('[]', '{}'))
   .map(([list, braces]) => `${braces[0]}${list[0]},${list.at(-1)}..${Number(list.at(-1)) + 9}${braces[1]}`);
-// Good EDTF that no attribute of EAD can hold: CHECKS.md allows the years 0000 to 2999 there and nothing else.
+// Good EDTF that no attribute of EAD can hold: the EAD3 Schematron allows the years 0000 to 2999 there and nothing else.
 const beyond = fc.constantFrom('-0009', 'Y170000002', '5021', '-0100/0099', 'Y-17E7', '1950S2', '../..');
 
 /** A date in EDTF (ISO 8601-2:2019), levels 0 to 2, of every kind that the model may hold. */

@@ -1,7 +1,14 @@
-import { CROSSWALK_PARTS } from '../crosswalk.ts';
-import { KIND_TYPES } from '../dublin-core/dcmi-types.ts';
-import { elementsOf, NO_PLACE, type Places, type Row, type Targets, WITHIN } from './row.ts';
-import { DACS, ISAD_G } from './standards.ts';
+import {
+  elementsOf,
+  NO_PLACE,
+  type Places,
+  type Row,
+  type Targets,
+  WITHIN,
+} from '../../src/export/crosswalk/row.ts';
+import { DACS, ISAD_G } from '../../src/export/crosswalk/standards.ts';
+import { CROSSWALK_PARTS } from '../../src/export/crosswalk.ts';
+import { KIND_TYPES } from '../../src/export/dublin-core/dcmi-types.ts';
 
 const INTRODUCTION = `# The crosswalk
 

@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import { component } from './component.ts';
-import { findingAid } from './finding-aid.ts';
-import { line } from './text.ts';
+import { component } from '../../src/catalogue/component.ts';
+import { findingAid } from '../../src/catalogue/finding-aid.ts';
+import { line } from '../../src/catalogue/text.ts';
 
 /** The name of the format; it stays as long as `version` in the file is 1. */
 const SCHEMA_ID = 'urn:kinfonds:finding-aid:1';

@@ -1,4 +1,4 @@
-import { RULES } from './rules.ts';
+import { RULES } from '../../src/review/rules.ts';
 
 /** `docs/rules.md`: every rule of `kinfonds check`, by family, with its weight and what it rests on. */
 export function rulesPage(): string {

@@ -27,9 +27,6 @@ export interface Copied {
   look: Look;
 }
 
-/** Why a file was not copied, where that is no error of the system. */
-export type CopyFault = 'changed' | 'differs' | 'leads out';
-
 /** Which of the two files made the trouble. */
 export class CopyError extends Error {
   readonly side: 'from' | 'to';

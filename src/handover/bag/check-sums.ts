@@ -92,11 +92,11 @@ function changed(file: string, wanted: readonly Wanted[], wrong: readonly Wanted
     [...new Set(sums.map(({ algorithm }) => calledAlgorithm(algorithm)))].join(' and ');
   const right = wanted.filter((one) => !wrong.includes(one) && !/^(?:md5|sha1)$/.test(one.algorithm));
   const isOne = new Set(wrong.map(({ algorithm }) => algorithm)).size === 1;
-  const differs = `${called(wrong)} ${isOne ? 'is' : 'are'} not what the list says`;
+  const differs = `${called(wrong)} ${isOne ? 'checksum is' : 'checksums are'} not what the manifest says`;
   const found =
     right.length === 0
       ? `The file is not as it was: its ${differs}.`
-      : `Its ${differs}, but its ${called(right)} is: it is a list that was changed, and not the file.`;
+      : `Its ${differs}, but its ${called(right)} is: it is a manifest that was changed, and not the file.`;
   const advice = 'Take it from another copy of this bag in which it is as it was.';
   return { rule: 'bag.changed', weight: 'must', place: { file }, found, advice, source: 'RFC 8493, 3' };
 }

@@ -129,7 +129,7 @@ function extra(file: string): Finding {
       ]
     : [
         'The file was not in the bag when it was made.',
-        'Find out who put it there, and move it out of the bag.',
+        'Note it, and find out who put it there; it can be moved out once a sound copy exists.',
       ];
   return { rule: 'bag.extra', weight: 'must', place: { file }, found, advice, source: COMPLETE };
 }

@@ -16,10 +16,16 @@ import { CatalogueError } from '../../catalogue/finding.ts';
 import { flushFolder } from '../../catalogue/flush-folder.ts';
 import { writeTrouble } from '../../catalogue/write-trouble.ts';
 import { writeAll } from '../../catalogue/write-whole.ts';
+import {
+  CRC_AT,
+  directoryEnd,
+  directoryEntry,
+  fileHeader,
+  type ZipEntry,
+} from '../../catalogue/zip-records.ts';
 import { openFile, readThrough } from './hash-file.ts';
 import { type BagFile, lookThrough } from './tree.ts';
 import type { ByteStep } from './verify.ts';
-import { CRC_AT, directoryEnd, directoryEntry, fileHeader, type ZipEntry } from './zip-records.ts';
 
 const PIECE = 1 << 20;
 

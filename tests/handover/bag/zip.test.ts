@@ -2,8 +2,8 @@ import { spawnSync } from 'node:child_process';
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { directoryEnd, directoryEntry, fileHeader } from '../../../src/catalogue/zip-records.ts';
 import { writeBag, zipBag } from '../../../src/handover/bag/index.ts';
-import { directoryEnd, directoryEntry, fileHeader } from '../../../src/handover/bag/zip-records.ts';
 import { contentsOf, freshFolder } from '../../support/kinfonds.ts';
 import { judgeByRfc } from './rfc-validator.ts';
 

@@ -38,13 +38,13 @@ Example: kinfonds compare quill-papers ruths-papers --merge both.csv
         program.error('error: --merge takes two catalogue folders; a finding aid has no list', {
           exitCode: 2,
         });
-      const { alike, compareFindingAids, isEmpty, sayAs, sayComparison } = await import(
+      const { compareFindingAids, inOneForm, isEmpty, sayAs, sayComparison } = await import(
         '../compare/index.ts'
       );
       const day = await dayOf(sides);
       // Until its numbers are settled, an id in a catalogue is only a place.
       const idsStay = sides.every((side) => 'aid' in side || side.catalogue.settled.length > 0);
-      const told = await alike(await arranged(a, day), await arranged(b, day), day);
+      const told = await inOneForm(await arranged(a, day), await arranged(b, day), day);
       const comparison = compareFindingAids(...told.aids, { idsStay });
       const versions = sides.map((side) => ('aid' in side ? side.version : undefined));
       process.exitCode = isEmpty(comparison) ? 0 : 1;

@@ -25,7 +25,7 @@ export function takeInCommand(program: Command): void {
       }
       const { localDay } = await import('../catalogue/local-day.ts');
       const { takeIn } = await import('../export/ead/take-in.ts');
-      const { catalogueOf } = await import('../catalogue/take-in.ts');
+      const { catalogueOf } = await import('../catalogue/catalogue-of.ts');
       const { aid, report } = await takeIn(bytes, file, localDay());
       const files = await catalogueOf(aid, into);
       if (json) return printJson({ folder: into, files, report });

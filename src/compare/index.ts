@@ -6,4 +6,4 @@ export type { Comparison } from './model.ts';
 export { NO_DAY, type ReadFindingAid, readFindingAid } from './read-finding-aid.ts';
 export { sayComparison } from './say-comparison.ts';
 export { sayMerge } from './say-merge.ts';
-export { alike, sayAs } from './told-as.ts';
+export { inOneForm, sayAs } from './told-as.ts';

@@ -17,7 +17,7 @@ export interface Alike {
  * versions, EAD 2002 is the one that holds less.
  * @param today YYYY-MM-DD, for what neither of them dates
  */
-export async function alike(a: ReadFindingAid, b: ReadFindingAid, today: string): Promise<Alike> {
+export async function inOneForm(a: ReadFindingAid, b: ReadFindingAid, today: string): Promise<Alike> {
   const versions = [a.version, b.version];
   const as = versions.includes('ead2002') ? 'ead2002' : versions.find((one) => one !== undefined);
   if (as === undefined) return { aids: [a.aid, b.aid] };

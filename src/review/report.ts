@@ -1,6 +1,6 @@
-import { createHash } from 'node:crypto';
 import { type Finding, sayPlace, WEIGHTS, type Weight } from '../catalogue/finding.ts';
-import { h, type Markup, ours } from '../export/html/markup.ts';
+import { h, type Markup } from '../export/html/markup.ts';
+import { plainPage } from '../export/html/plain-page.ts';
 import type { Handling } from './handling.ts';
 import type { Review } from './index.ts';
 import { sayNotBoxed } from './not-to-be-boxed.ts';
@@ -39,20 +39,10 @@ export function reportPage(
   handling: readonly Handling[],
 ): string {
   const { findings, answered } = review;
-  const hash = createHash('sha256').update(STYLE, 'utf8').digest('base64');
-  return h`<!DOCTYPE html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${`default-src 'none'; style-src 'sha256-${hash}'`}">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${`What to look after: ${title}`}</title>
-<style>${ours(STYLE)}</style>
-</head>
-<body>
-<main>
-<h1>${`What to look after: ${title}`}</h1>
-<p>${`${day}. ${verdict(findings)}`}</p>
+  return plainPage(
+    `What to look after: ${title}`,
+    STYLE,
+    h`<p>${`${day}. ${verdict(findings)}`}</p>
 ${ORDER.map((weight) => section(HEADINGS[weight], findings.filter((finding) => finding.weight === weight).map(entry)))}
 ${section('Before it goes into boxes', handling.map(handlingEntry))}
 ${section(
@@ -61,10 +51,8 @@ ${section(
     ({ finding, because }) => h`<li><p>${finding.found}</p><p class="advice">${because}</p></li>\n`,
   ),
 )}
-</main>
-</body>
-</html>
-`.html;
+`,
+  );
 }
 
 const section = (heading: string, entries: readonly Markup[]): Markup =>

@@ -3,8 +3,8 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { FindingAid } from '../../src/catalogue/finding-aid.ts';
 import {
-  alike,
   compareFindingAids,
+  inOneForm,
   isEmpty,
   type ReadFindingAid,
   readFindingAid,
@@ -23,7 +23,7 @@ const written = (one: FindingAid, version: EadVersion) =>
   [...FORMATS[version](one)].flatMap(({ content }) => [...content]).join('');
 
 async function compared(a: ReadFindingAid, b: ReadFindingAid) {
-  const { aids } = await alike(a, b, TODAY);
+  const { aids } = await inOneForm(a, b, TODAY);
   return compareFindingAids(...aids);
 }
 
@@ -82,9 +82,9 @@ test('a copy seen from another folder is the same copy; one of another name, or 
 
 test('events without a date are not dated by the day of reading', async () => {
   const xml = foreignEad2002();
-  const { aids } = await alike(await read(xml), { aid: QUILL }, TODAY);
+  const { aids } = await inOneForm(await read(xml), { aid: QUILL }, TODAY);
   expect(aids[0].control.history.map(({ date }) => date)).toEqual(['2026']);
-  const both = await alike(await read(xml), await read(xml), TODAY);
+  const both = await inOneForm(await read(xml), await read(xml), TODAY);
   expect(both.aids[0].control.history.map(({ date }) => date)).toEqual([TODAY]);
 });
 

@@ -1,6 +1,6 @@
-import { createHash } from 'node:crypto';
 import { paragraphs } from '../../catalogue/text.ts';
-import { h, type Markup, ours } from '../../export/html/markup.ts';
+import { h, type Markup } from '../../export/html/markup.ts';
+import { plainPage } from '../../export/html/plain-page.ts';
 import type { Block, Paper } from './paper.ts';
 
 const STYLE = `:root{color-scheme:light}
@@ -18,26 +18,9 @@ td:first-child,td:nth-child(2){white-space:nowrap}.tick{text-align:center}
 @page{margin:18mm 16mm;@bottom-center{content:counter(page) " / " counter(pages)}}
 @media print{body{max-width:none;margin:0;padding:0;font-size:11pt}}`;
 
-/** A paper as one page for reading and printing; it fetches nothing from anywhere. @param language its tag: en */
-export function paperToPage({ title, blocks }: Paper): string {
-  const hash = createHash('sha256').update(STYLE, 'utf8').digest('base64');
-  return h`<!DOCTYPE html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<meta http-equiv="Content-Security-Policy" content="${`default-src 'none'; style-src 'sha256-${hash}'`}">
-<meta name="viewport" content="width=device-width, initial-scale=1">
-<title>${title}</title>
-<style>${ours(STYLE)}</style>
-</head>
-<body>
-<main>
-<h1>${title}</h1>
-${blocks.map(blockToMarkup)}</main>
-</body>
-</html>
-`.html;
-}
+/** A paper as one page for reading and printing; it fetches nothing from anywhere. */
+export const paperToPage = ({ title, blocks }: Paper): string =>
+  plainPage(title, STYLE, h`${blocks.map(blockToMarkup)}`);
 
 function blockToMarkup(block: Block): Markup {
   switch (block.kind) {

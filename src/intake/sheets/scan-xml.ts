@@ -111,9 +111,9 @@ const REFERENCES: Readonly<Record<string, string>> = { lt: '<', gt: '>', amp: '&
 function plain(text: string, broken: (what: string) => string): string {
   if (!text.includes('&')) return text;
   return text.replace(/&([^;&\s]{0,12});?/g, (whole, name: string) => {
-    const code = name.startsWith('#x') ? Number.parseInt(name.slice(2), 16) : Number(name.slice(1));
-    if (whole.endsWith(';') && name.startsWith('#') && code > 0 && code <= 0x10ffff)
-      return String.fromCodePoint(code);
+    const [, hex, decimal] = /^#(?:x([\da-f]+)|(\d+))$/i.exec(name) ?? [];
+    const code = hex === undefined ? Number(decimal) : Number.parseInt(hex, 16);
+    if (whole.endsWith(';') && code > 0 && code <= 0x10ffff) return String.fromCodePoint(code);
     return (whole.endsWith(';') && REFERENCES[name]) || broken('it refers to an entity');
   });
 }

@@ -91,6 +91,16 @@ export function displayDate(edtf: string): string {
   return date.kind === 'interval' ? displayInterval(date) : displaySet(date);
 }
 
+/**
+ * The same for messages to people, who know a decade by its years: `1900-1909` for what finding aids show as
+ * `1900s (decade)`.
+ */
+export const sayDate = (edtf: string): string =>
+  displayDate(edtf).replaceAll(
+    /(?<![\d-])(\d\d)00s \(decade\)(?!-)/g,
+    (_, hundreds: string) => `${hundreds}00-${hundreds}09`,
+  );
+
 /** Inclusive dates with bulk dates beside them, where there are any (DACS 2.4.10): `1785-1960, bulk 1916-1958`. */
 export const displayDates = (inclusive: string, bulk?: string): string =>
   bulk === undefined ? displayDate(inclusive) : `${displayDate(inclusive)}, bulk ${displayDate(bulk)}`;

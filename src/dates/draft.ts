@@ -1,5 +1,5 @@
 import { daysInMonth, dayText, two, weekdayOf } from './calendar.ts';
-import { displayDate } from './display.ts';
+import { sayDate } from './display.ts';
 import { MONTHS } from './display-point.ts';
 import { joinMarks, type Mark } from './edtf-point.ts';
 import type { Feast } from './feast-days.ts';
@@ -129,7 +129,7 @@ export function finish(s: Scanner, draft: Draft): Dated | undefined {
     if (!span) return fail(s, 'It names a part of something that has no such parts.');
     const marked = fraction.rough ? joinMarks('~', mark) : mark;
     if (fraction.rough && span.from !== span.to)
-      s.notes.push(`This is taken as ${displayDate(`${span.from}/${span.to}`)}.`);
+      s.notes.push(`This is taken as ${sayDate(`${span.from}/${span.to}`)}.`);
     return { from: `${span.from}${marked}`, to: `${span.to}${marked}` };
   }
   if (!checkDay(s, draft, year)) return undefined;

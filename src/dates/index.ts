@@ -1,6 +1,6 @@
 export { bounds, decadeOf, firstYear, isWithin, lastYear, yearOf } from './bounds.ts';
 export { bulkDates } from './bulk.ts';
-export { displayDate, displayDates } from './display.ts';
+export { displayDate, displayDates, sayDate } from './display.ts';
 export { isEdtf } from './edtf.ts';
 export { inclusiveDatesWithGaps } from './gaps.ts';
 export { inclusiveDates } from './inclusive.ts';

@@ -1,4 +1,4 @@
-import { displayDate } from './display.ts';
+import { sayDate } from './display.ts';
 import { parseEdtf } from './edtf.ts';
 import { lexiconOf, withSenses } from './lexicon.ts';
 import { asEdtf, doubtfulEdtf } from './plain-edtf.ts';
@@ -26,7 +26,7 @@ function readText(text: string, context: DateContext): DateReading {
     );
     const [chosen = first] = likely;
     const notes =
-      likely.length === 1 ? [] : [`It may be ${doubtful.map(displayDate).join(', or ')}.`, ADVICE.second];
+      likely.length === 1 ? [] : [`It may be ${doubtful.map(sayDate).join(', or ')}.`, ADVICE.second];
     return settle(chosen, notes, context, likely);
   }
   const edtf = asEdtf(text);

@@ -1,5 +1,5 @@
 import { bounds } from './bounds.ts';
-import { displayDate } from './display.ts';
+import { sayDate } from './display.ts';
 import { parseEdtf, spanOf } from './edtf.ts';
 import { isFuture, outOfRange } from './plausible.ts';
 import type { DateContext, DateReading } from './reading.ts';
@@ -36,7 +36,7 @@ export function weigh(found: readonly Found[], context: DateContext): DateReadin
   const sayings = questions
     .map((question) => ADVICE[question as keyof typeof ADVICE] ?? '')
     .filter((saying) => saying !== '');
-  const said = `It may be ${alternatives.map(displayDate).join(', or ')}.`;
+  const said = `It may be ${alternatives.map(sayDate).join(', or ')}.`;
   const edtf = together(kept, first);
   if (edtf === undefined) return unreadable([said, ...sayings].join(' '));
   return settle(edtf, [...notes, said, ...sayings], context, alternatives, bulk);

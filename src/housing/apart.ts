@@ -1,7 +1,8 @@
-import { choicesOf, smallest } from './choices.ts';
+import { type Choices, choicesOf, faceIn, smallest } from './choices.ts';
 import { roomIn } from './fill-boxes.ts';
 import type { Box, Form, Holder, Shelf } from './model.ts';
 import { LEAVES, type Piece, SOME } from './piece.ts';
+import { inWords } from './size-checked.ts';
 import { pocketsOf } from './sleeves.ts';
 import type { Stock } from './stock.ts';
 import { usualOf } from './usual-form.ts';
@@ -67,7 +68,8 @@ export function holdersNeeded(holder: Holder, piece: Piece): number {
 /** How a thing lies that goes into no folder of papers. */
 export function apartFrom(piece: Piece, stock: Stock): Apart {
   const { form, size, shelf } = piece;
-  const { folders, largeFolders, boxes } = choicesOf(stock);
+  const choices = choicesOf(stock);
+  const { largeFolders, boxes } = choices;
   const each = eachOf(piece);
   const on = (where: Shelf, holder: Holder | undefined, why: string): Apart => ({
     piece,
@@ -81,8 +83,8 @@ export function apartFrom(piece: Piece, stock: Stock): Apart {
     case 'sheet':
     case 'photograph':
     case 'mounted': {
-      const large = smallest(largeFolders, size, each);
-      return on('oversize', large, whyNot(piece, folders, large));
+      const large = smallest(largeFolders, faceIn(piece, choices), each);
+      return on('oversize', large, whyNot(piece, choices, large));
     }
     case 'framed': {
       // What is too thick for a flat box is packed as an object is.
@@ -91,7 +93,7 @@ export function apartFrom(piece: Piece, stock: Stock): Apart {
       return on(fits('objects') && !fits('oversize') ? 'objects' : 'oversize', undefined, WHY.framed);
     }
     case 'bound':
-      return on('volumes', undefined, whyNot(piece, folders));
+      return on('volumes', undefined, whyNot(piece, choices));
     default: {
       const holder = sleeveFor(piece, stock);
       return on(holder?.shelf ?? (form === 'digital' ? 'objects' : shelf), holder, WHY[form]);
@@ -100,9 +102,14 @@ export function apartFrom(piece: Piece, stock: Stock): Apart {
 }
 
 /** Why something on paper lies in no folder among the papers: thickness first, for it is what hands notice. */
-function whyNot(piece: Piece, folders: readonly Holder[], large?: Holder): string {
+function whyNot(piece: Piece, choices: Choices, large?: Holder): string {
+  const { folders } = choices;
   const each = eachOf(piece);
   if (!folders.some(({ limit }) => each <= limit)) return 'too thick for a folder';
-  if (smallest(folders, piece.size, each) !== undefined) return 'too many for a folder';
-  return large === undefined ? 'larger than any folder' : 'too large for its folder';
+  const face = faceIn(piece, choices);
+  if (smallest(folders, face, each) !== undefined) return 'too many for a folder';
+  const why = large === undefined ? 'larger than any folder' : 'too large for its folder';
+  if (!piece.assumed) return why;
+  const noted = piece.thing.size === undefined ? 'no size is noted' : 'its size is not known';
+  return `${why}; ${noted}, and ${inWords(face)} was assumed`;
 }

@@ -1,4 +1,5 @@
-import { covers } from './measures.ts';
+import { LEGAL } from './forms.ts';
+import { covers, mm } from './measures.ts';
 import { type Box, type Face, FORMS, type Form, type Holder, SHELVES, type Shelf } from './model.ts';
 import type { Stock } from './stock.ts';
 import { isPaperFolder } from './stock.ts';
@@ -12,7 +13,12 @@ export interface Choices {
   /** Sleeves and envelopes, by what they take. */
   sleeves: Readonly<Record<Form, readonly Holder[]>>;
   boxes: Readonly<Record<Shelf, readonly Box[]>>;
+  /** What a legal paper is taken for whose size nobody noted: no paper is of US legal size where folders are A4. */
+  legal: Face;
 }
+
+// ISO 216.
+const A4 = mm(297, 210);
 
 type Offer = Pick<Stock, 'holders' | 'boxes'>;
 
@@ -24,8 +30,10 @@ export function choicesOf(stock: Offer): Choices {
   if (before !== undefined) return before;
   const holders = stock.holders.toSorted((a, b) => areaOf(a.inside) - areaOf(b.inside));
   const sleeves = holders.filter(({ type }) => type !== 'folder');
+  const folders = holders.filter(isPaperFolder);
   const choices: Choices = {
-    folders: holders.filter(isPaperFolder),
+    folders,
+    legal: folders.some(({ inside }) => covers(inside, LEGAL)) ? LEGAL : A4,
     largeFolders: holders.filter((holder) => holder.type === 'folder' && !isPaperFolder(holder)),
     sleeves: byEach(FORMS, (form) => sleeves.filter(({ takes }) => takes.includes(form))),
     boxes: byEach(SHELVES, (shelf) => stock.boxes.filter(({ takes }) => takes.includes(shelf))),
@@ -37,6 +45,9 @@ export function choicesOf(stock: Offer): Choices {
 /** The smallest of some holders, from small to large, that covers a face and takes each thing of that thickness. */
 export const smallest = (holders: readonly Holder[], face: Face, each = 0): Holder | undefined =>
   holders.find(({ inside, limit }) => covers(inside, face) && each <= limit);
+
+/** The face of a piece among the folders of a stock. Only what nobody measured is of the very face of the table. */
+export const faceIn = ({ size }: { size: Face }, { legal }: Choices): Face => (size === LEGAL ? legal : size);
 
 const areaOf = ({ long, short }: Face) => long * short;
 

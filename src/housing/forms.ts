@@ -19,6 +19,8 @@ const P = 'common practice';
 const A = 'arithmetic: 0.1 mm a sheet';
 
 const LETTER = inches(11, 8.5);
+/** What legal papers and long manuscripts usually are, where paper is letter and legal. */
+export const LEGAL = inches(14, 8.5);
 
 /** Kinds, or single words for a kind that say more than the kind does, with what they usually are. */
 const rows = (
@@ -49,12 +51,7 @@ const PAPERS: [string, Usual][] = [
     word,
     { ...row, sheet: 0.3 },
   ]),
-  ...sheets(
-    'family tree|memoir|manuscript|speech|story|will|legal paper|deed|lease',
-    inches(14, 8.5),
-    0.6,
-    A,
-  ),
+  ...sheets('family tree|memoir|manuscript|speech|story|will|legal paper|deed|lease', LEGAL, 0.6, A),
   ...sheets('telegram|receipt|recipe|ticket|poem', mm(210, 148), 0.1, A),
   ...sheets('email|certificate|medical paper|school paper|business paper|prescription', LETTER, 0.3, A),
   ...sheets('minutes|typescript|diploma', LETTER, 0.6, A),

@@ -1,5 +1,5 @@
 import { type Apart, apartFrom, eachOf, holdersNeeded } from './apart.ts';
-import { choicesOf, smallest } from './choices.ts';
+import { type Choices, choicesOf, faceIn, smallest } from './choices.ts';
 import { micrometres, mm } from './measures.ts';
 import type { Face, Form, Holder } from './model.ts';
 import type { Piece } from './piece.ts';
@@ -51,22 +51,22 @@ const COMPANY: Readonly<Partial<Record<Form, string>>> = {
  * folders of their own, frames none, and nothing lies between papers but what is on paper.
  */
 export function partFolder(pieces: readonly Piece[], stock: Stock): Parting {
-  const { folders } = choicesOf(stock);
+  const choices = choicesOf(stock);
   const begun: (Filling | Part)[] = [];
   const open = new Map<string, Filling>();
   const apart: Apart[] = [];
   const nowhere: Piece[] = [];
   for (const piece of pieces) {
     const company = COMPANY[piece.form];
-    const holder = company === undefined ? undefined : folderFor(piece, folders);
+    const holder = company === undefined ? undefined : folderFor(piece, choices);
     if (piece.form === 'digital' && piece.thickness === 0) nowhere.push(piece);
     else if (company === undefined || holder === undefined) apart.push(apartFrom(piece, stock));
     else if (micrometres(piece.thickness) > micrometres(holder.limit)) {
-      begun.push(closed(filling(holder, piece), holdersNeeded(holder, piece)));
+      begun.push(closed(filling(holder, piece, choices), holdersNeeded(holder, piece)));
       // What follows the bundle must not come to lie before it.
       open.delete(company);
-    } else if (!joined(open.get(company), piece, folders)) {
-      const next = filling(holder, piece);
+    } else if (!joined(open.get(company), piece, choices)) {
+      const next = filling(holder, piece, choices);
       open.set(company, next);
       begun.push(next);
     }
@@ -75,20 +75,20 @@ export function partFolder(pieces: readonly Piece[], stock: Stock): Parting {
 }
 
 /** The smallest folder for each thing of a row; undefined where it is too large or too thick for any. */
-function folderFor(piece: Piece, folders: readonly Holder[]): Holder | undefined {
-  const holder = smallest(folders, piece.size, eachOf(piece));
+function folderFor(piece: Piece, choices: Choices): Holder | undefined {
+  const holder = smallest(choices.folders, faceIn(piece, choices), eachOf(piece));
   // Volumes that are too many for one folder stand together instead, like those that are too thick for any.
   const many = holder !== undefined && micrometres(piece.thickness) > micrometres(holder.limit);
   return many && piece.form === 'bound' && piece.shelf === 'volumes' ? undefined : holder;
 }
 
 /** Puts a piece into a part, in a larger folder if need be; false where it does not go in. */
-function joined(part: Filling | undefined, piece: Piece, folders: readonly Holder[]): boolean {
+function joined(part: Filling | undefined, piece: Piece, choices: Choices): boolean {
   if (part === undefined) return false;
-  const { long, short } = piece.size;
+  const { long, short } = faceIn(piece, choices);
   const larger = long > part.face.long || short > part.face.short;
   const face = larger ? mm(Math.max(part.face.long, long), Math.max(part.face.short, short)) : part.face;
-  const holder = larger ? smallest(folders, face) : part.holder;
+  const holder = larger ? smallest(choices.folders, face) : part.holder;
   const content = part.content + micrometres(piece.thickness);
   if (holder === undefined || content > micrometres(holder.limit)) return false;
   part.pieces.push(piece);
@@ -98,11 +98,11 @@ function joined(part: Filling | undefined, piece: Piece, folders: readonly Holde
   return true;
 }
 
-const filling = (holder: Holder, piece: Piece): Filling => ({
+const filling = (holder: Holder, piece: Piece, choices: Choices): Filling => ({
   holder,
   pieces: [piece],
   content: micrometres(piece.thickness),
-  face: piece.size,
+  face: faceIn(piece, choices),
 });
 
 const closed = ({ holder, pieces, content }: Filling, folders = 1): Part => ({

@@ -13,6 +13,8 @@ export interface Piece {
   shelf: Shelf;
   /** Of each of its things, in millimetres. */
   size: Size;
+  /** Whether that is the usual size of such things, since the list notes none that can be read. */
+  assumed?: boolean;
   /** Of all things of the row, one on the other, each print in its sleeve; in millimetres. */
   thickness: number;
 }
@@ -51,6 +53,7 @@ export function pieceOf(thing: Thing): Piece {
     form: found.form,
     shelf: found.shelf,
     size: found.size,
+    assumed: found.assumed ?? false,
     thickness: (found.bundle ?? found.each * count) + found.sleeve * count,
   };
 }
@@ -77,7 +80,8 @@ function measure(
   const bundle = whole ?? ofSheets;
   const uncounted = some && bundle === undefined ? SOME : 1;
   const { shelf } = usual;
-  return { form, shelf, size, each, sleeve, uncounted, ...(bundle !== undefined && { bundle }) };
+  const assumed = read === undefined;
+  return { form, shelf, size, assumed, each, sleeve, uncounted, ...(bundle !== undefined && { bundle }) };
 }
 
 /** So many there are taken to be where nobody counted them. */

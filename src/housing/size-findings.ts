@@ -2,10 +2,13 @@ import type { Finding } from '../catalogue/finding.ts';
 import { nearest } from '../catalogue/nearest.ts';
 import { sayMoreRows } from '../catalogue/say-count.ts';
 import type { Thing } from '../catalogue/thing.ts';
+import { BEDS } from './size-beds.ts';
 import { SIZE_NAMES } from './size-named.ts';
 import { sizeReading, usualOf } from './usual-form.ts';
 
 const ADVICE = 'Write it as 20 × 25 cm, as 8 × 10 in, or by a name such as A4 or cabinet card.';
+
+const OF_TEXTILES = 'Write width × height, such as 240 × 200 cm.';
 
 /** A size as it is written, with the first row it stands in. */
 interface Written {
@@ -38,34 +41,39 @@ function findingOf({ first: thing, size, rows }: Written): Finding | undefined {
   const reading = sizeReading(thing);
   const place = placeOf(thing);
   const more = sayMoreRows(rows);
+  const form = thing.kind === undefined ? undefined : usualOf(thing.kind)?.usual.form;
+  const textile = form === 'textile';
+  const how = textile ? OF_TEXTILES : ADVICE;
   if (reading?.kind === 'impossible') {
     return {
       rule: 'list.size-impossible',
       weight: 'must',
       place,
       found: `“${size}”${more} cannot be a size. ${reading.why}`,
-      advice: ADVICE,
+      advice: how,
     };
   }
-  // Bytes, pixels and running times are all the size that a digital file has.
-  const digital = thing.kind !== undefined && usualOf(thing.kind)?.usual.form === 'digital';
   const base = { rule: 'list.size-unknown', weight: 'should', place } as const;
   if (reading?.kind === 'unlikely')
     return {
       ...base,
       found: `“${size}”${more} is hardly a size. ${reading.why} The usual one of its kind is assumed.`,
-      advice: ADVICE,
+      advice: how,
     };
-  if (reading?.kind !== 'unknown' || digital) return undefined;
-  const meant = nearest(size, NAMES);
+  // Bytes, pixels and running times are all the size that a digital file has.
+  if (reading?.kind !== 'unknown' || form === 'digital') return undefined;
+  const meant = nearest(size, textile ? BED_NAMES : NAMES);
   return {
     ...base,
     found: `“${size}”${more} is not a size that is known, so the usual one of its kind is assumed.`,
-    advice: meant === undefined ? `${ADVICE} Leave it blank where it is not known.` : `Is “${meant}” meant?`,
+    advice: meant === undefined ? `${how} Leave it blank where it is not known.` : `Is “${meant}” meant?`,
   };
 }
 
-const NAMES = SIZE_NAMES.filter(({ face }) => face !== undefined).flatMap(({ names }) => names);
+const NAMES = SIZE_NAMES.filter((row) => row.face !== undefined && !BEDS.includes(row)).flatMap(
+  ({ names }) => names,
+);
+const BED_NAMES = BEDS.flatMap(({ names }) => names);
 const NAMED_AT_MOST = 5;
 
 /** Sizes without a unit, by the unit that was assumed: a wrong guess makes a folder too small by more than half. */

@@ -1,6 +1,7 @@
 import { FILM_WIDTHS, MEDIA_SIZES } from './media-sizes.ts';
 import type { Form } from './model.ts';
 import { PHOTOGRAPH_SIZES } from './photograph-sizes.ts';
+import { BEDS } from './size-beds.ts';
 import { ISO_PAPER, PAPER, type SizeName } from './size-names.ts';
 import type { SizeToken } from './size-tokens.ts';
 import { FILLERS } from './size-units.ts';
@@ -23,6 +24,7 @@ export const SIZE_NAMES: readonly SizeName[] = [
   ...PHOTOGRAPH_SIZES,
   ...MEDIA_SIZES,
   ...FILM,
+  ...BEDS,
 ];
 
 const known = new Map<string, Named>();
@@ -84,7 +86,6 @@ const wordsOnly = (token: SizeToken): string[] =>
 
 /** The names that a run of words consists of, the longest first; undefined where a word belongs to none. */
 function segment(words: readonly string[], form: Form | undefined): Named[] | undefined {
-  const picture = form === 'photograph' || form === 'mounted';
   const names: Named[] = [];
   let at = 0;
   while (at < words.length) {
@@ -92,8 +93,7 @@ function segment(words: readonly string[], form: Form | undefined): Named[] | un
     let named: Named | undefined;
     for (; length > 0; length--) {
       const name = words.slice(at, at + length).join(' ');
-      // Of a photograph, "imperial" is the mount and not the sheet of paper.
-      named = (picture ? known.get(`${name} card`) : undefined) ?? known.get(name);
+      named = meaning(name, form) ?? known.get(name);
       if (named !== undefined) break;
     }
     if (named !== undefined) names.push(named);
@@ -101,6 +101,12 @@ function segment(words: readonly string[], form: Form | undefined): Named[] | un
     at += Math.max(1, length);
   }
   return names;
+}
+
+/** Of a photograph, "imperial" is the mount and not the sheet of paper; of a quilt, "double" is the bed. */
+function meaning(name: string, form: Form | undefined): Named | undefined {
+  if (form === 'photograph' || form === 'mounted') return known.get(`${name} card`);
+  return form === 'textile' ? known.get(`${name} bed`) : undefined;
 }
 
 /** The name that a size is taken from; undefined where none has a size. */

@@ -1,7 +1,7 @@
 import { fold } from '../catalogue/fold.ts';
 import { once } from '../catalogue/once.ts';
 import type { Thing } from '../catalogue/thing.ts';
-import { readKind } from '../kinds/kind-words.ts';
+import { readWholeKind } from '../kinds/kind-words.ts';
 import { BY_FORM, FORMS_BY_KIND, type Usual } from './forms.ts';
 import { lookUpObject, OBJECTS_BY_WORD } from './object-words.ts';
 import { readSizeOf } from './read-size.ts';
@@ -15,7 +15,7 @@ export interface UsualKind {
 }
 
 const BUNDLE =
-  /^(?:an? |one )?(?:bundle|packet|pack|set|pile|batch|lot|box|envelope|folder|stack|tin|roll) of /;
+  /^(?:an? |one |\d+ )?(?:bundle|packet|pack|set|pile|batch|lot|box|envelope|folder|stack|tin|roll|strip|sheet|wallet|bag|sleeve)s? of /;
 
 /** What the words of the kind column usually are, in the trade's experience; undefined where they are not known. */
 export const usualOf = once((kind: string): UsualKind | undefined => {
@@ -26,7 +26,7 @@ export const usualOf = once((kind: string): UsualKind | undefined => {
     .replace(/\([^()]*\)/g, ' ')
     .replace(BUNDLE, '')
     .trim();
-  const head = plain.split(/ (?:of|with|from|in|for|and) | ?[,;:/]/, 1)[0] ?? '';
+  const head = plain.split(/ (?:of|with|from|in|for|and|about) | ?[,;:/]/, 1)[0] ?? '';
   const words = head.split(/ +/).slice(-4);
   for (const from of words.keys()) {
     const found = lookUp(words.slice(from).join(' '));
@@ -47,8 +47,8 @@ function ofNamedSize(kind: string): UsualKind | undefined {
 }
 
 function lookUp(word: string): UsualKind | undefined {
-  const reading = readKind(word);
-  const object = reading === undefined ? lookUpObject(OBJECTS_BY_WORD, word) : undefined;
+  const reading = readWholeKind(word);
+  const object = reading?.isThing || !reading ? lookUpObject(OBJECTS_BY_WORD, word) : undefined;
   if (object !== undefined) return object;
   const plural = reading?.plural ?? false;
   // "ambrotypes" say more than the kind that they belong to.

@@ -1,7 +1,8 @@
 import type { Finding } from '../catalogue/finding.ts';
 import { languageUse } from '../catalogue/languages.ts';
 import type { Column, Thing } from '../catalogue/thing.ts';
-import { type DateContext, displayDate, readDate } from '../dates/index.ts';
+import { type DateContext, readDate } from '../dates/index.ts';
+import { sayReading } from './say-reading.ts';
 
 /** A date as the list writes it, with its reading. */
 type WrittenDate = NonNullable<Thing['date']>;
@@ -67,8 +68,8 @@ function dateFindings(
   }
   if (reading.kind === 'undated' || reading.assumed.length === 0) return [];
   const { assumed, alternatives, edtf } = reading;
-  const read = alternatives === undefined ? ` was read as ${displayDate(edtf)}` : ' is in doubt';
-  const found = `The date “${written}”${read}: ${assumed.join(' ')}`;
+  const said = alternatives === undefined ? sayReading(edtf, assumed) : `is in doubt: ${assumed.join(' ')}`;
+  const found = `The date “${written}” ${said}`;
   // What was assumed says itself how to write it without a doubt.
   return [{ rule: 'list.date-assumed', weight: 'consider', place, found }];
 }

@@ -58,9 +58,9 @@ export function noQuantity(file: string, row: number, written: string): Finding 
     rule: 'list.quantity-unreadable',
     weight: 'should',
     place: { file, row, column: 'quantity' },
-    found: `${quoted(written)} is no number of things that can be read. It is kept in the notes; the things of this row are counted nowhere, and their numbers cannot be settled.`,
+    found: `${quoted(written)} is no number of things that can be read. It is kept in the notes; the things of this row are counted nowhere, and the room they take is a guess.`,
     advice:
-      'Write a whole number, such as 12, or about 40 where it is a guess; 2 boxes of 36 and 6 sheets are understood too.',
+      'Write a whole number, such as 12, or about 40 where it is a guess; 2 boxes of 36 and 6 sheets are understood too. Or leave the cell empty, and put the words under “note”.',
   };
 }
 

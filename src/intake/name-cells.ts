@@ -16,12 +16,13 @@ export function nameReader(names: readonly string[], file: string): NameReader {
   const known = new Set(names.map((name) => name.toLowerCase()));
   // One list for all cells that hold the same: most columns repeat a few words.
   const split = once((cell: string) => splitNames(cell, known));
+  const isTwo = once(maybeTwo);
   const joined = new Map<Column, { row: number; name: string; rows: number }>();
   return {
     read(row, cell, column) {
       const found = split(cell);
       for (const name of found) {
-        if (!maybeTwo(name) || known.has(name.toLowerCase())) continue;
+        if (!isTwo(name) || known.has(name.toLowerCase())) continue;
         const before = joined.get(column);
         if (before === undefined) joined.set(column, { row, name, rows: 1 });
         else before.rows++;

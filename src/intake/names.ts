@@ -1,3 +1,6 @@
+import { fold } from '../catalogue/fold.ts';
+import { isOrganisation } from '../catalogue/organisation-words.ts';
+
 const NONE: readonly string[] = [];
 
 /** The parts of a cell that holds several: parted by semicolons or line breaks. Blank parts do not count. */
@@ -12,10 +15,21 @@ export function splitCell(cell: string): readonly string[] {
 }
 
 const JOINED = /\s(?:and|&|\+)\s/i;
+// A given name or an initial, and a surname, with what may stand before either: "Ann Moss", "A. van der Moss".
+const FULL_NAME =
+  /^(?:(?:mr|mrs|miss|ms|dr|rev)\.? )?\p{Lu}[\p{L}\p{M}.’'-]*(?: \p{Lu}[\p{L}\p{M}.’'-]*)*(?: (?:van|von|de|der|den|la|le|af|av|zu))* \p{Lu}[\p{L}\p{M}’'-]+$/u;
+const NO_NAME = /^(?:the|of)\b|\b(?:jr|sr|junior|senior|esq|esquire)\.?$/i;
 
-/** Whether a name may be two: `Ada & Nils Quill`. */
+/**
+ * Whether a name may be two: `Ada & Nils Quill`, `Ann Moss, Ruth Moss`. `Quill, Ada Mary` is one turned round, and a
+ * firm such as `Hask & Sons` one by itself.
+ */
 export function maybeTwo(name: string): boolean {
-  return JOINED.test(name);
+  const comma = name.includes(',');
+  if (!comma && !JOINED.test(name)) return false;
+  if (isOrganisation(fold(name))) return false;
+  if (JOINED.test(name)) return true;
+  return name.split(/,\s*/).every((part) => FULL_NAME.test(part.trim()) && !NO_NAME.test(part.trim()));
 }
 
 /**

@@ -2,6 +2,8 @@ import type { Finding } from '../catalogue/finding.ts';
 import type { ListSettings } from '../catalogue/list-settings.ts';
 import type { Column, Thing } from '../catalogue/thing.ts';
 import { displayDate } from '../dates/index.ts';
+import type { Table } from './csv.ts';
+import type { Layout } from './layout.ts';
 import { readList } from './list.ts';
 import { openList } from './open-list.ts';
 import type { Known } from './things.ts';
@@ -13,21 +15,30 @@ export interface Preview {
   headingRow: number;
   /** Each heading in its order, and the column it means; without one, its cells go into the notes. */
   headings: readonly { heading: string; column?: Column }[];
-  /** How many things there are, and the first of them: what is read of each, by column. */
+  /** How many things there are, and the first of them. */
   things: number;
-  first: readonly { row: number; cells: readonly (readonly [column: string, text: string])[] }[];
+  first: readonly PreviewedRow[];
 }
 
+/** What is read of a row, by column; and the columns of which something else is understood than is written. */
+export interface PreviewedRow {
+  row: number;
+  cells: readonly (readonly [column: string, text: string])[];
+  changed: readonly string[];
+}
+
+/** Of a list of up to so many things, all are shown; of a longer one the first few. */
+const ALL = 50;
+const FEW = 5;
+
 /**
- * How a list is understood: what each heading means, and the first things as they are read.
- * @param most things to show of each table
+ * How a list is understood: what each heading means, and the things as they are read; of a long table, the first.
  */
 export function previewList(
   bytes: Uint8Array,
   file: string,
   known: Known,
   settings: ListSettings,
-  most = 5,
 ): { tables: Preview[]; findings: readonly Finding[] } {
   const { tables } = openList(bytes, file, settings);
   const { things, sheets, findings } = readList(bytes, file, known, settings);
@@ -37,6 +48,8 @@ export function previewList(
     const here = things.slice(from, from + count);
     from += count;
     const columns = new Map([...layout.at].map(([column, index]) => [index, column]));
+    const shown = here.slice(0, count > ALL ? FEW : ALL);
+    const written = cellsByRow(table, layout, shown.at(-1)?.row ?? 0);
     return {
       file: name,
       headingRow: table.headingRow,
@@ -46,11 +59,41 @@ export function previewList(
         return [column === undefined ? { heading } : { heading, column }];
       }),
       things: count,
-      first: here.slice(0, most).map((thing) => ({ row: thing.row, cells: cellsOf(thing) })),
+      first: shown.map((thing) => previewed(thing, written.get(thing.row))),
     };
   });
   return { tables: previews, findings };
 }
+
+/** What is written in each row down to the last, by its column. */
+function cellsByRow(
+  { rows }: Table,
+  { at: columns, extra }: Layout,
+  last: number,
+): Map<number, ReadonlySet<string>> {
+  const names = new Map<number, string>([
+    ...extra.map(({ index, heading }) => [index, noteUnder(heading)] as const),
+    ...[...columns].map(([column, index]) => [index, column] as const),
+  ]);
+  const written = new Map<number, ReadonlySet<string>>();
+  for (const { row, cells } of rows) {
+    if (row > last) break;
+    const texts = cells.map((cell, at) => asWritten(names.get(at) ?? '', cell));
+    written.set(row, new Set(texts));
+  }
+  return written;
+}
+
+function previewed(thing: Thing, written: ReadonlySet<string> = new Set()): PreviewedRow {
+  const cells = cellsOf(thing);
+  const changed = cells.flatMap(([column, text]) => (written.has(asWritten(column, text)) ? [] : [column]));
+  return { row: thing.row, cells, changed };
+}
+
+const noteUnder = (heading: string) => `notes: ${heading}`;
+
+// Blanks and breaks of lines do not count.
+const asWritten = (column: string, text: string) => `${column}\0${text.replace(/\s+/g, ' ').trim()}`;
 
 function cellsOf(thing: Thing): [string, string][] {
   const { people, creators, places, languages, copies, quantity } = thing;
@@ -78,7 +121,7 @@ function cellsOf(thing: Thing): [string, string][] {
     ['folder', thing.folder],
     ['box', thing.box],
     ['language', languages.join('; ')],
-    ...thing.extra.map(({ heading, text }): [string, string] => [`notes: ${heading}`, text]),
+    ...thing.extra.map(({ heading, text }): [string, string] => [noteUnder(heading), text]),
   ];
   return cells.flatMap(([column, text]) => (text === undefined || text === '' ? [] : [[column, text]]));
 }

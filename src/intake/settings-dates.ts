@@ -2,7 +2,8 @@ import { dateContextOf } from '../catalogue/date-context.ts';
 import type { Finding } from '../catalogue/finding.ts';
 import { sayPath } from '../catalogue/say-issue.ts';
 import type { Settings } from '../catalogue/settings.ts';
-import { displayDate, readDate } from '../dates/index.ts';
+import { readDate } from '../dates/index.ts';
+import { sayReading } from './say-reading.ts';
 import { placeIn, type YamlSource } from './yaml-source.ts';
 
 /** Every date of the settings that cannot be read. The end of a restriction above all must not be guessed. */
@@ -53,7 +54,7 @@ export function dateTrouble(settings: Settings, source: YamlSource, file: string
       return [{ rule: 'settings.date-unreadable', weight: 'must', place, found, advice }];
     }
     if (reading.kind === 'undated' || reading.assumed.length === 0) return [];
-    const found = `${said} was read as ${displayDate(reading.edtf)}: ${reading.assumed.join(' ')}`;
+    const found = `${said} ${sayReading(reading.edtf, reading.assumed)}`;
     return [{ rule: 'settings.date-assumed', weight: 'consider', place, found }];
   });
 }

@@ -2,12 +2,15 @@ import { fold } from '../catalogue/fold.ts';
 import { once } from '../catalogue/once.ts';
 import { KINDS, type Kind } from './kinds.ts';
 import { KINDS_ABROAD } from './kinds-abroad.ts';
+import { OBJECT_WORDS } from './object-words.ts';
 
 /** A word of the list's kind column, understood. */
 export interface KindReading {
   kind: Kind;
   /** Whether the list uses the word for several of them ("letters"), so that a missing quantity is not one. */
   plural: boolean;
+  /** Whether it is a word for one of many things that are counted as objects: "violin" says more than "object". */
+  isThing?: true;
 }
 
 const known = new Map<string, KindReading>();
@@ -31,6 +34,18 @@ for (const { kind: unit, one, many } of KINDS_ABROAD) {
   for (const word of one) known.set(fold(word), { kind, plural: false });
 }
 
+for (const { kind: unit, words } of OBJECT_WORDS) {
+  const kind = KINDS.find((row) => row.one === unit);
+  if (kind === undefined) continue;
+  const add = (word: string, plural: boolean) => {
+    for (const one of [fold(word), fold(word.replaceAll('’', "'"))]) {
+      if (!known.has(one)) known.set(one, { kind, plural, isThing: true });
+    }
+  };
+  for (const word of words) add(word, false);
+  for (const word of words) add(pluralOf(word), true);
+}
+
 /** Several of them, in English: bank books, bodies, boxes; orders of service. */
 function pluralOf(words: string): string {
   const [head = '', ...rest] = words.split(/(?= (?:of|for|in) )/);
@@ -40,5 +55,16 @@ function pluralOf(words: string): string {
   return [many, ...rest].join('');
 }
 
-/** The kind that a word of the list names, or undefined where the table of kinds does not hold it. */
-export const readKind = once((word: string): KindReading | undefined => known.get(fold(word)));
+/** The kind that a word of the list names as it stands, or undefined where the tables of kinds do not hold it. */
+export const readWholeKind = (word: string): KindReading | undefined => known.get(fold(word));
+
+/**
+ * The kind that a word of the list names, or undefined where the tables of kinds do not hold it. What stands behind a
+ * comma only tells it more closely: "photograph, mounted", "letter, copy".
+ */
+export const readKind = once((word: string): KindReading | undefined => {
+  const whole = readWholeKind(word);
+  if (whole !== undefined) return whole;
+  const comma = word.indexOf(',');
+  return comma < 0 ? undefined : readWholeKind(word.slice(0, comma));
+});

@@ -4,6 +4,7 @@ import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { Finding } from '../catalogue/finding.ts';
 import type { FindingAid } from '../catalogue/finding-aid.ts';
 import type { Thing } from '../catalogue/thing.ts';
+import { maybeTwo } from '../intake/names.ts';
 import { agentsByName } from './agents-by-name.ts';
 import { type NameRead, namesAlike, readName } from './names-alike.ts';
 import { sayRows } from './said-together.ts';
@@ -28,9 +29,12 @@ const FEW = 3;
 /** Names of the list that may be another way of writing somebody else's. */
 export function namesNearlyAlike({ settings, things }: Catalogue, aid: FindingAid): Finding[] {
   const cells = cellsOf(things, aid);
-  const named = aid.people.map((agent, at): Named => {
+  const named = aid.people.flatMap((agent, at): Named[] => {
+    const isKnown = at < settings.people.length;
+    // Two people whom a cell names as one are another way of writing neither.
+    if (!isKnown && agent.type === 'person' && maybeTwo(agent.name)) return [];
     const forms = [agent.name, ...(agent.variants ?? [])].map((name) => readName(name, agent.type));
-    return { agent, isKnown: at < settings.people.length, forms, cells: cells.get(agent) ?? [] };
+    return [{ agent, isKnown, forms, cells: cells.get(agent) ?? [] }];
   });
   const byKey = gather(named, ({ key }) => [key]);
   const byWord = gather(named, ({ type, words }) =>

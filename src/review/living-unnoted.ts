@@ -1,4 +1,5 @@
 import type { Finding } from '../catalogue/finding.ts';
+import { maybeTwo } from '../intake/names.ts';
 import { LIFETIME, type Lives } from './living.ts';
 
 /** How many names a finding gives. */
@@ -11,8 +12,9 @@ const NAMES = 12;
 export function reviewLiving({ all }: Lives, today: string): Finding[] {
   const year = Number(today.slice(0, 4));
   const unnoted = all().filter(
-    ({ mayLive, born, named }) =>
-      mayLive && born === undefined && named !== undefined && year - named < LIFETIME,
+    ({ name, mayLive, born, named }) =>
+      // Two people under one name are to be told apart first.
+      mayLive && born === undefined && named !== undefined && year - named < LIFETIME && !maybeTwo(name),
   );
   if (unnoted.length === 0) return [];
   const names = unnoted.slice(0, NAMES).map(({ name, named }) => `${name} (${named})`);

@@ -5,6 +5,9 @@ import { languageUse } from '../catalogue/languages.ts';
 import { nearest } from '../catalogue/nearest.ts';
 import { sayMoreRows } from '../catalogue/say-count.ts';
 import type { Thing } from '../catalogue/thing.ts';
+import type { Form } from '../housing/model.ts';
+import { pieceOf } from '../housing/piece.ts';
+import { OBJECT_WORDS } from '../kinds/object-words.ts';
 import type { Rules } from './index.ts';
 import { maskNumbers } from './private-numbers.ts';
 
@@ -34,19 +37,49 @@ function rowsByWord(
 }
 
 function unknownKinds(things: readonly Thing[]): Finding[] {
-  const words = rowsByWord(things, ({ kind }) => (kind === undefined || readKind(kind) ? [] : [kind]));
-  const known = KINDS.flatMap(({ one, many, also }) => [one, many, ...also]);
-  return [...words].map(([word, rows]) => {
-    const meant = nearest(word, known);
+  const unknown = things.filter(({ kind }) => kind !== undefined && !readKind(kind));
+  const words = new Map<string, Thing[]>();
+  for (const thing of unknown) addTo(words, thing.kind ?? '', thing);
+  return [...words].map(([word, those]) => {
+    const meant = nearest(word, KIND_NAMES);
+    const treated = [...new Set(those.map((thing) => pieceOf(thing).form))];
+    const maybeObject = treated.some((form) => ON_PAPER.has(form)) ? OR_AN_OBJECT : undefined;
+    const advice = meant === undefined ? maybeObject : `Is “${meant}” meant?`;
     return {
       rule: 'words.unknown-kind',
       weight: 'consider',
-      place: { file: 'list.csv', row: rows[0] ?? 0, column: 'kind' },
-      found: `“${word}”${sayMoreRows(rows.length)} is not a kind that is known, so it makes a group of its own.`,
-      ...(meant !== undefined && { advice: `Is “${meant}” meant?` }),
+      place: { file: 'list.csv', row: those[0]?.row ?? 0, column: 'kind' },
+      found: `“${word}”${sayMoreRows(those.length)} is not a kind that is known; it makes a group of its own and is treated as ${treated.map((form) => TREATED[form]).join(' or ')}.`,
+      ...(advice !== undefined && { advice }),
     };
   });
 }
+
+const KIND_NAMES = [
+  ...KINDS.flatMap(({ one, many, also }) => [one, many, ...also]),
+  ...OBJECT_WORDS.flatMap(({ words }) => words),
+];
+const OR_AN_OBJECT = 'If it is a thing rather than a paper, write the kind object.';
+const ON_PAPER: ReadonlySet<Form> = new Set(['sheet', 'rolled']);
+
+/** How what lies so is called. */
+const TREATED: Readonly<Record<Form, string>> = {
+  sheet: 'a sheet of paper',
+  photograph: 'a photograph',
+  mounted: 'a mounted photograph',
+  framed: 'a frame',
+  bound: 'a volume',
+  negative: 'a negative',
+  slide: 'a slide',
+  glass: 'a glass plate',
+  disc: 'a gramophone record',
+  film: 'a film reel',
+  tape: 'a tape',
+  textile: 'a textile',
+  object: 'an object',
+  rolled: 'a sheet that is rolled',
+  digital: 'a data carrier',
+};
 
 const LANGUAGE_ADVICE = 'Write its English name or its code, such as Norwegian or nor.';
 
@@ -84,7 +117,7 @@ function peopleInTheListOnly(agents: readonly { name: string; type: string }[]):
         rule: `words.taken-for-${type === 'person' ? 'people' : 'organisations'}`,
         weight: 'consider',
         place: { file: 'list.csv', column: 'people' },
-        found: `Names of the list taken for those of ${type === 'person' ? 'single people' : 'organisations'}: ${listed}.`,
+        found: `These names of the list are taken for ${type === 'person' ? 'persons' : 'organisations'}: ${listed}.`,
         advice: 'Where that is wrong, or more is known, add the name under “people” in collection.yaml.',
       },
     ];

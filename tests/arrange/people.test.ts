@@ -72,3 +72,23 @@ test('the ids of people are ids in XML, each of one person', () => {
   for (const [at, id] of ids.entries()) expect(agents.get(id)).toMatchObject({ name: names[at], rank: at });
   expect(agents.get('nobody-of-that-id')).toBeUndefined();
 });
+
+// Common practice: such words are names of organisations, save where they are plainly somebody's surname.
+test.each([
+  ['Millrace Silver Band', 'corporateBody'],
+  ['Millrace Choir', 'corporateBody'],
+  ['Tollbridge Orchestra', 'corporateBody'],
+  ['Ferry Football Team', 'corporateBody'],
+  ['Hask & Sons', 'corporateBody'],
+  ['Applegarth Church School', 'corporateBody'],
+  ['Quill family', 'family'],
+  ['Hattie Bandmann', 'person'],
+  ['Mrs Church', 'person'],
+  ['Miss Ada Band', 'person'],
+  ['Church, Ada', 'person'],
+  ['Teamer, Nils', 'person'],
+])('%s names a %s', (name, type) => {
+  const agents = gatherAgents(someSettings({}));
+  agents.idOf(name);
+  expect(agents.all()).toMatchObject([{ name, type }]);
+});

@@ -3,8 +3,9 @@ import { housingSettings } from '../../src/catalogue/housing-settings.ts';
 import type { Thing } from '../../src/catalogue/thing.ts';
 import type { Form, Shelf, Size } from '../../src/housing/model.ts';
 import { partFolder, sleeveFor } from '../../src/housing/part-folder.ts';
-import type { Piece } from '../../src/housing/piece.ts';
+import { type Piece, pieceOf } from '../../src/housing/piece.ts';
 import { stockFrom } from '../../src/housing/stock.ts';
+import { someThing } from '../support/catalogue.ts';
 
 const US = stockFrom(housingSettings.parse({}), 'US');
 const NO = stockFrom(housingSettings.parse({}), 'NO');
@@ -238,5 +239,49 @@ describe('what lies apart', () => {
   it('is nothing digital that has no carrier: it lies nowhere', () => {
     const file = piece('digital', 0, { shelf: 'objects' });
     expect(partFolder([file], US)).toEqual({ parts: [], apart: [], nowhere: [file] });
+  });
+});
+
+describe('papers whose size nobody noted', () => {
+  const row = (kind: string, size?: string) =>
+    pieceOf(someThing({ row: 2, kind, ...(size !== undefined && { size }) }));
+  const folderOf = (kind: string, stock: typeof NO, size?: string) =>
+    partFolder([row(kind, size)], stock).parts[0]?.holder.id;
+
+  // Where folders are A4, so is paper (ISO 216); US legal is 14 × 8½ in.
+  it.each(['legal paper', 'will', 'adoption papers', 'family tree'])(
+    '%s: A4 where folders are A4',
+    (kind) => {
+      expect(folderOf(kind, NO)).toBe('folder-a4');
+      expect(folderOf(kind, US)).toBe('folder-legal');
+    },
+  );
+
+  it('lie with letters in one folder, whichever comes first', () => {
+    for (const kinds of [
+      ['will', 'letter'],
+      ['letter', 'will'],
+    ])
+      expect(
+        partFolder(
+          kinds.map((kind) => row(kind)),
+          NO,
+        ),
+      ).toMatchObject({ apart: [], parts: [{ holder: { id: 'folder-a4' } }] });
+  });
+
+  it('noted as legal, are as large as that', () => {
+    expect(folderOf('will', NO, '14 x 8.5 in')).toBeUndefined();
+    expect(partFolder([row('will', '14 x 8.5 in')], NO).apart[0]?.why).toBe('too large for its folder');
+  });
+
+  it('say that a size was assumed where that is why they lie apart', () => {
+    const whyOf = (size?: string) => partFolder([row('map', size)], NO).apart[0]?.why;
+    // 36 × 24 in, the usual map of the table of kinds.
+    expect(whyOf()).toBe('too large for its folder; no size is noted, and 610 × 914 mm was assumed');
+    expect(whyOf('as long as an oar')).toBe(
+      'too large for its folder; its size is not known, and 610 × 914 mm was assumed',
+    );
+    expect(whyOf('24 x 36 in')).toBe('too large for its folder');
   });
 });

@@ -3,12 +3,19 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { arrangement } from '../../src/arrange/index.ts';
 import { housingSettings } from '../../src/catalogue/housing-settings.ts';
+import type { Thing } from '../../src/catalogue/thing.ts';
 import { asFilled } from '../../src/housing/fill-boxes.ts';
 import { covers } from '../../src/housing/measures.ts';
 import type { Box, Filled, Holder, Unit } from '../../src/housing/model.ts';
 import { stockFrom } from '../../src/housing/stock.ts';
-import { type Supply, supplies, suppliesCsv, suppliesTable } from '../../src/housing/supplies.ts';
-import { suppliesFor } from '../../src/housing/supplies-for.ts';
+import {
+  type Supply,
+  sayFoldersApart,
+  supplies,
+  suppliesCsv,
+  suppliesTable,
+} from '../../src/housing/supplies.ts';
+import { foldersApart, suppliesFor } from '../../src/housing/supplies-for.ts';
 import { someSettings, someThing } from '../support/catalogue.ts';
 
 const inches = (number: number) => number * 25.4;
@@ -212,4 +219,21 @@ describe('sleeves of photographs', () => {
       expect([id, boxed]).toEqual([id, true]);
     }
   });
+});
+
+// A map of 16 × 20 in lies flat in a large folder, apart from that of the letters filed with it.
+test('folders for what lies apart are those that the outline does not number', () => {
+  const letters = [1, 2, 3].map((row) => someThing({ row: row + 1, kind: 'letter', title: `Letter ${row}` }));
+  const large = someThing({ row: 9, kind: 'letter', title: 'A large one', size: '16 x 20 in' });
+  const of = (things: readonly Thing[]) => {
+    const arranged = arrangement({ settings: someSettings(), things }, '2026-01-01');
+    const toGet = suppliesFor(arranged).filter(({ what }) => /folders?\b/.test(what));
+    const numbered = arranged.aid.collection.extents.find(({ unit }) => /^folders?$/.test(unit))?.quantity;
+    const apart = foldersApart(arranged.groups);
+    return { more: toGet.reduce((sum, { number }) => sum + number, 0) - (numbered ?? 0), apart };
+  };
+  expect(of(letters)).toEqual({ more: 0, apart: 0 });
+  expect(of([...letters, large])).toEqual({ more: 1, apart: 1 });
+  expect(sayFoldersApart(0)).toBe('');
+  expect(sayFoldersApart(2)).toBe('Folders: 2 more than in the outline, for what lies apart.');
 });

@@ -45,4 +45,19 @@ describe('what is said of a size that is none', () => {
     const [unlikely] = sizeFindings([someThing({ row: 2, kind: 'map', size: '90 x 5 m' })]);
     expect(unlikely?.found).toMatch(/^“90 x 5 m” is hardly a size\. .+ is longer than 5 m\./);
   });
+
+  // A quilt has no size of paper; the names of beds are common practice.
+  test('asks width × height of a textile, and offers no name of paper', () => {
+    const of = (kind: string, size: string) => sizeFindings([someThing({ row: 2, kind, size })]);
+    expect(of('quilt', 'dubble dem')[0]?.advice).toBe(
+      'Write width × height, such as 240 × 200 cm. Leave it blank where it is not known.',
+    );
+    expect(of('quilt', 'doubel bed')[0]?.advice).toBe('Is “double bed” meant?');
+    expect(of('map', 'dubble demy')[0]?.advice).toBe('Is “double demy” meant?');
+    for (const size of ['double bed', 'king size', 'single']) {
+      expect(of('quilt', size)).toEqual([]);
+      expect(readSizeOf(size, 'textile')).toMatchObject({ kind: 'size', form: 'textile' });
+    }
+    expect(readSizeOf('king size', 'sheet').kind).toBe('unknown');
+  });
 });

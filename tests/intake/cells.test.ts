@@ -281,6 +281,27 @@ describe('several in one cell', () => {
       ['Ada & Nils Quill', 'Ada and Nils', 'Ada + Nils', 'Orlando', 'Quill, Ada', 'Anders'].map(maybeTwo),
     ).toEqual([...[true, true, true, false, false, false]]);
   });
+
+  // Common practice: a name turned round has its surname alone before the comma.
+  it.each([
+    ['Hattie Rook, Elsie Rook', true],
+    ['Ann Moss, Ruth Moss', true],
+    ['A. Quill, N. J. Heron-Rook', true],
+    ['Ann van der Moss, Mrs Ruth Moss', true],
+    ['Ada Quill, Nils Quill, Élise Rook', true],
+    ['Quill, Ada Mary', false],
+    ['van der Moss, Ann Ruth', false],
+    ['Ada Quill, Jr', false],
+    ['Ada Quill, née Rook', false],
+    ['Ada Quill, the younger', false],
+    ['Hask & Sons', false],
+    ['Rook, Heron & Co.', false],
+    ['Heron Bros, Millrace', false],
+    ['Quill and Rook Ltd', false],
+    ['Millrace Silver Band, Quill Landing', false],
+  ])('%s: two names? %s', (name, isTwo) => {
+    expect(maybeTwo(name)).toBe(isTwo);
+  });
 });
 
 describe('access', () => {

@@ -7,7 +7,7 @@ import type { Component } from '../../src/catalogue/component.ts';
 import { findingAid } from '../../src/catalogue/finding-aid.ts';
 import { findingAidFromJson } from '../../src/catalogue/finding-aid-file.ts';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
-import { catalogueOf } from '../../src/catalogue/take-in.ts';
+import { catalogueOf } from '../../src/catalogue/catalogue-of.ts';
 import { sayReport } from '../../src/export/ead/say-report.ts';
 import { takeIn } from '../../src/export/ead/take-in.ts';
 import { ead2002 } from '../../src/export/ead2002/index.ts';

@@ -181,6 +181,30 @@ describe('the list', () => {
     expect(findings[0]?.found).toContain('1 more');
   });
 
+  // Common practice: no reader wants a date told twice, nor a decade in the words of a finding aid.
+  it('says once how a date was read', () => {
+    const found = (written: string) => read(`title,when\na,${written}\n`).findings.map((one) => one.found);
+    expect(found('late 1950s')).toEqual(['The date “late 1950s” was read as circa 1957-1959.']);
+    expect(found('late 1950s to 1963')).toEqual([
+      'The date “late 1950s to 1963” was read as [circa 1957]-1963: This is taken as 1957-1959.',
+    ]);
+    expect(found('1900s')).toEqual([
+      'The date “1900s” is in doubt: It may be 20th century, or 1900-1909. It may be a decade or a century; write “1900-1909” or “20th century”.',
+    ]);
+  });
+
+  it('finds two people parted by a comma, and no firm', () => {
+    const names = ['"Hattie Rook, Elsie Rook"', 'Hask & Sons', '"Quill, Ada Mary"'];
+    const { findings } = read(`title,who\n${names.map((name) => `a,${name}\n`).join('')}`);
+    expect(findings).toMatchObject([
+      {
+        rule: 'list.names-joined',
+        place: { row: 2 },
+        found: '“Hattie Rook, Elsie Rook” was read as one name.',
+      },
+    ]);
+  });
+
   it('reports everything at once, down the list', () => {
     const text = 'no,title,when,colour,colour\n1,a\u0001,x,,\n1,,1950,,\n2,b,,,,over\n';
     expect(rules(text)).toEqual([

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { listSettings } from '../../src/catalogue/list-settings.ts';
 import { withNumbers } from '../../src/intake/number-cells.ts';
-import { canTakeNumbers, noNumbersInto } from '../../src/intake/numbers-not-written.ts';
+import { canTakeNumbers, noNumbersInto, sayNumbersDown } from '../../src/intake/numbers-not-written.ts';
 
 const AS_IT_IS = listSettings.parse({});
 
@@ -43,8 +43,17 @@ describe('numbers for a list as people keep it', () => {
 
   it('are not written into a workbook, and the way out is said', () => {
     expect(['list.csv', 'list.tsv', 'list.xlsx', 'list.ods'].filter(canTakeNumbers)).toEqual(['list.csv']);
-    const { weight, found, advice } = noNumbersInto('list.xlsx', 3);
+    const { weight, found, advice } = noNumbersInto('list.xlsx', ['31', '32', '33']);
     expect(weight).toBe('must');
-    expect(`${found} ${advice}`).toMatch(/3 things have no number.*list\.csv/);
+    expect(found).toMatch(/^3 things have no number.*list\.csv/);
+    expect(advice).toMatch(/downwards 31, 32 and so on to 33;.*may replace the empty list\.csv/);
+  });
+
+  it.each([
+    [['7'], '7'],
+    [['7', '8'], '7, 8'],
+    [['7', '8', '9', '10'], '7, 8 and so on to 10'],
+  ])('%j are said as %s', (numbers, said) => {
+    expect(sayNumbersDown(numbers)).toBe(said);
   });
 });

@@ -185,3 +185,16 @@ test('of very many, the first hundred are given and the rest are counted', () =>
 test('words that look alike begin with the same letter, else the row says nothing', () => {
   expect(WORDS_ALIKE.filter(({ words }) => new Set(words.map(([letter]) => letter)).size > 1)).toEqual([]);
 });
+
+// Such a cell has a finding of its own, to part the names.
+test('two people in one cell are another way of writing neither of them', () => {
+  const of = (name: string) =>
+    doublesOf([
+      { title: 'Letter on the flood', people: ['Elsie Rook'] },
+      { title: 'Letter on the orchard', people: [name] },
+    ]).map(({ rule }) => rule);
+  expect(of('E. Rook')).toEqual(['doubles.near-name']);
+  expect(of('Elsie Anne Rook')).toEqual(['doubles.near-name']);
+  for (const name of ['Elsie Rook, Hattie Rook', 'Hattie Rook, Elsie Rook', 'Elsie and Hattie Rook'])
+    expect(of(name)).toEqual([]);
+});

@@ -125,6 +125,7 @@ describe('people of the list of whom nobody has noted when they lived', () => {
     ['without a date', [{ kind: 'letter', people: ['Abel Stroud'] }]],
     ['whose death is known', [letter('1950', ['Ada Quill'])]],
     ['who are organisations', [letter('1950', ['Savings Bank of Ellersby'])]],
+    ['who are two under one name', [letter('1950', ['Ann Moss, Ruth Moss'])]],
     ['of whom a birth is noted; the rules on records name them', [letter('1980', ['Nora Quill'])]],
   ])('nobody %s', (_, things) => {
     expect(findingsOn(things)).toEqual([]);

@@ -1,11 +1,11 @@
-import type { Entry } from './entry.ts';
+import type { Above, Entry } from './entry.ts';
 import { matchTyped } from './match.ts';
 import type { Index } from './open-index.ts';
 import type { Proposal } from './proposals.ts';
 import type { Question, Unit } from './question.ts';
 import { type Asked, rank } from './rank.ts';
 import { type Reason, reasonsFor } from './reasons.ts';
-import { codeTerm } from './special-terms.ts';
+import { boxTerm, codeTerm, withinTerm } from './special-terms.ts';
 
 /** A thing that was found. */
 export interface Hit extends Entry {
@@ -19,6 +19,10 @@ export interface Hit extends Entry {
 export interface Answer {
   /** How many things were found, shown or not. */
   found: number;
+  /** The folder or group whose reference code was asked for; the hits are then what is in it. */
+  unit?: Above;
+  /** The number of a box, where nothing but `box 3` was asked for, and there is one. */
+  box?: string;
   /** The best of them, the best first. */
   hits: readonly Hit[];
   /** Where nothing was found. */
@@ -53,12 +57,16 @@ export async function answer(index: Index, question: Question, most: number): Pr
   }
   const { found, best } = ranked;
   const hits = best.map((thing) => hitOf(index, thing, asked));
-  if (found > 0) return { found, hits, proposals: [] };
+  const unit = unitAsked(units, hits);
+  const box = boxAsked(index, question);
+  const meant = { ...(unit !== undefined && { unit }), ...(box !== undefined && { box }) };
+  if (found > 0) return { found, ...meant, hits, proposals: [] };
   const { proposalsFor } = await import('./proposals.ts');
   const unknown = asked.flatMap(({ unit, match: { having } }) => (having === 0 ? [unit] : []));
   const without = passes === undefined ? 0 : (await answer(index, { units: typed }, 0)).found;
   return {
     found: 0,
+    ...meant,
     hits,
     proposals: proposalsFor(index, unknown),
     ...(without > 0 && typed.length > 0 && { withoutFilters: without }),
@@ -70,8 +78,24 @@ function resolved(index: Index, units: readonly Unit[]): Unit[] {
   return units.flatMap((unit) => {
     const { code, insteadOf } = unit;
     if (insteadOf === undefined || code === undefined) return [unit];
-    return index.terms.find(codeTerm(code)) === undefined ? insteadOf : [unit];
+    const isCode = [codeTerm, withinTerm].some((termOf) => index.terms.find(termOf(code)) !== undefined);
+    return isCode ? [unit] : insteadOf;
   });
+}
+
+/** The folder or group that was asked for by its code and nothing else. */
+function unitAsked(units: readonly Unit[], [hit]: readonly Hit[]): Above | undefined {
+  const [{ code = '', insteadOf } = {}, ...others] = units;
+  if (insteadOf === undefined || others.length > 0) return undefined;
+  return hit?.above.find(({ referenceCode }) => withinTerm(referenceCode) === withinTerm(code));
+}
+
+function boxAsked(index: Index, { units, box }: Question): string | undefined {
+  const [what, which, ...others] = units;
+  if (box !== undefined || others.length > 0 || !/^(?:box|package)$/i.test(what?.typed ?? ''))
+    return undefined;
+  const number = which?.code;
+  return number !== undefined && index.terms.find(boxTerm(number)) !== undefined ? number : undefined;
 }
 
 function hitOf(index: Index, thing: number, asked: readonly Asked[]): Hit {

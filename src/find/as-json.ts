@@ -2,9 +2,18 @@ import type { Answer } from './answer.ts';
 import { sayWhereabouts } from './whereabouts.ts';
 
 /** The answer for other programs. Every field is always there, with null or an empty list where there is nothing. */
-export function asJson({ found, hits, proposals, withoutFilters }: Answer) {
+export function asJson({ found, unit, hits, proposals, withoutFilters }: Answer) {
   return {
     found,
+    unit:
+      unit === undefined
+        ? null
+        : {
+            referenceCode: unit.referenceCode,
+            title: unit.title,
+            dates: unit.dates ?? null,
+            lies: unit.lies ?? null,
+          },
     hits: hits.map((hit) => ({
       referenceCode: hit.referenceCode,
       title: hit.title,

@@ -12,6 +12,15 @@ export interface Whereabouts {
   apart?: string;
 }
 
+/** A folder or group, as it is shown before what is in it. */
+export interface Above {
+  referenceCode: string;
+  title: string;
+  dates?: string;
+  /** Where it lies, as people say it; undefined where it lies in no box. */
+  lies?: string;
+}
+
 /** What the index keeps of a thing to show it. */
 export interface Entry extends Whereabouts {
   referenceCode: string;
@@ -21,6 +30,8 @@ export interface Entry extends Whereabouts {
   years?: readonly [number | null, number | null];
   /** Conditions governing access, where it is restricted. */
   restricted?: string;
+  /** The groups and the folder it is described in, from the outermost on. */
+  above: readonly Above[];
   /** Places in the list of people. */
   creators: readonly number[];
   people: readonly number[];

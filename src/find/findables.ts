@@ -3,36 +3,43 @@ import type { Component } from '../catalogue/component.ts';
 import type { FindingAid } from '../catalogue/finding-aid.ts';
 import { fold } from '../catalogue/fold.ts';
 import { once } from '../catalogue/once.ts';
-import { firstYear, lastYear } from '../dates/index.ts';
-import type { Entry, Findable, Findables } from './entry.ts';
+import { displayDate, firstYear, lastYear } from '../dates/index.ts';
+import type { Above, Entry, Findable, Findables } from './entry.ts';
 import type { FieldName } from './fields.ts';
 import { namesOf, type PeopleMet, peopleMetIn } from './people-met.ts';
-import { whereaboutsOf } from './whereabouts.ts';
+import { aboveOf, whereaboutsOf } from './whereabouts.ts';
 
 /** The things of a finding aid that was made from a list, with all that they can be found by. */
 export function findablesOf({ collection, people }: FindingAid): Findables {
   const places = new Map(people.map(({ id }, place) => [id, place]));
   const names = people.map(namesOf);
   const met = peopleMetIn(names);
-  function* below(unit: Component, groups: readonly string[]): Generator<Findable> {
+  function* below(unit: Component, groups: readonly string[], outer: readonly Above[]): Generator<Findable> {
+    const above = unit === collection ? outer : [...outer, aboveOf(unit)];
     if (unit.level !== 'file') {
       const inner = unit === collection ? groups : [...groups, unit.title];
-      for (const child of unit.children) yield* below(child, inner);
+      for (const child of unit.children) yield* below(child, inner, above);
       return;
     }
     const lies = whereaboutsOf(unit);
-    for (const thing of unit.children) yield findable(thing, groups, { places, met, where: lies(thing) });
+    for (const thing of unit.children)
+      yield findable(thing, groups, { places, met, where: lies(thing), above });
   }
-  return { things: below(collection, []), people: names };
+  return { things: below(collection, [], []), people: names };
 }
 
 interface Known {
   places: ReadonlyMap<string, number>;
   met: PeopleMet;
   where: ReturnType<ReturnType<typeof whereaboutsOf>>;
+  above: readonly Above[];
 }
 
-function findable(thing: Component, groups: readonly string[], { places, met, where }: Known): Findable {
+function findable(
+  thing: Component,
+  groups: readonly string[],
+  { places, met, where, above }: Known,
+): Findable {
   const { title, referenceCode = thing.id, accessConditions: access, otherIdentifiers } = thing;
   const placesOf = (links: Component['people']) => links.flatMap(({ agent }) => places.get(agent) ?? []);
   const texts = textsOf(thing, groups);
@@ -48,6 +55,7 @@ function findable(thing: Component, groups: readonly string[], { places, met, wh
     ...(years !== undefined && { years }),
     ...where,
     ...(access?.restricted && { restricted: sayRestriction(access) }),
+    above,
     creators,
     people,
     mentioned: mentioned.filter((place) => !known.has(place)),
@@ -97,7 +105,9 @@ const otherKindWords = once((term: string): readonly string[] => {
 });
 
 function sayRestriction({ statement, until }: NonNullable<Component['accessConditions']>): string {
-  return until === undefined || statement.includes(until) ? statement : `${statement} (until ${until})`;
+  if (until === undefined || statement.includes(until)) return statement;
+  const shown = displayDate(until);
+  return statement.includes(shown) ? statement : `${statement} (until ${shown})`;
 }
 
 const yearsIn = once((edtf: string): NonNullable<Entry['years']> | undefined => {

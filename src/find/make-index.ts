@@ -5,7 +5,7 @@ import { FIELD, FIELDS } from './fields.ts';
 import { addPlace, type GrowingPostings, newPostings } from './postings.ts';
 import { toRecord } from './record.ts';
 import { addRecord, newRecords, type Records, sharing } from './records.ts';
-import { boxTerm, codeTerm, kindTerm, personTerm } from './special-terms.ts';
+import { boxTerm, codeTerm, kindTerm, personTerm, withinTerm } from './special-terms.ts';
 import { wordsOf } from './words.ts';
 import { writeTerms } from './write-terms.ts';
 
@@ -117,9 +117,11 @@ function* wordsByField(
 
 function specialTermsOf(folded: Folded): (thing: Findable) => Set<string> {
   const [persons, boxes] = [once(personTerm), once(boxTerm)];
+  const within = once(withinTerm);
   const kinds = once((words: string) => kindTerm(folded(words)));
   return ({ entry, codes, kindWords }) => {
     const terms = new Set(codes.map(codeTerm));
+    for (const { referenceCode } of entry.above) terms.add(within(referenceCode));
     for (const person of entry.creators) terms.add(persons(person));
     for (const person of entry.people) terms.add(persons(person));
     for (const { number } of entry.boxes) terms.add(boxes(number));

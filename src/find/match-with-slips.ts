@@ -1,13 +1,18 @@
 import { addTerm, type Match, NEARNESS } from './match.ts';
 import type { Index } from './open-index.ts';
 import type { Unit } from './question.ts';
-import { slipsAllowed, wordsNear } from './slips.ts';
+import { slipsAllowed, spellings, wordsNear } from './slips.ts';
+import { otherForms } from './word-forms.ts';
 
 /** The things that match as it was typed, and with them those that have the word with a slip or two. */
 export function matchWithSlips(index: Index, { words, optional }: Unit, typed: Match): Match {
   const [word] = words;
   if (word === undefined || words.length > 1 || optional) return typed;
-  const near = wordsNear(index.terms, word, slipsAllowed(word));
+  const allowed = slipsAllowed(word);
+  const byEar = (allowed === 0 ? [] : spellings(word)).flatMap((other) =>
+    [other, ...otherForms(other)].flatMap((form) => index.terms.find(form) ?? []),
+  );
+  const near = [...byEar.map((term) => ({ term, slips: 1 })), ...wordsNear(index.terms, word, allowed)];
   if (near.length === 0) return typed;
   const match = { ...typed, strength: typed.strength.slice(), words: new Map(typed.words) };
   for (const { term, slips } of near) addTerm(index, term, NEARNESS.slips[slips] ?? 0, match);

@@ -2,12 +2,19 @@ import { FIELDS, WEIGHTS } from './fields.ts';
 import type { Index } from './open-index.ts';
 import { LAST_POSITION, placesOf, raiseStrength } from './postings.ts';
 import type { Unit } from './question.ts';
-import { codeTerm, kindTerm } from './special-terms.ts';
+import { codeTerm, kindTerm, withinTerm } from './special-terms.ts';
 import type { Term } from './terms.ts';
 import { otherForms } from './word-forms.ts';
 
 /** How near what is in the list is to what was typed, from 0 to 1. Our own, held by the forty questions. */
-export const NEARNESS = { same: 1, otherForm: 0.95, year: 0.6, kindWord: 0.4, slips: [0, 0.6, 0.4] } as const;
+export const NEARNESS = {
+  same: 1,
+  otherForm: 0.95,
+  year: 0.6,
+  kindWord: 0.4,
+  within: 0.5,
+  slips: [0, 0.6, 0.4],
+} as const;
 
 /** From 0.5 to 0.8: the more of the word was typed. */
 const beginningNearness = (typed: string, word: string): number => 0.5 + (0.3 * typed.length) / word.length;
@@ -26,7 +33,7 @@ export interface Match {
 export const SCALE = 20_000;
 
 /** The things that have a unit as it was typed: the word, another form of it, one that begins so, or its years. */
-export function matchTyped(index: Index, { words, code, years, optional }: Unit): Match {
+export function matchTyped(index: Index, { words, code, insteadOf, years, optional }: Unit): Match {
   const match: Match = {
     strength: new Uint16Array(index.things),
     having: 0,
@@ -43,6 +50,9 @@ export function matchTyped(index: Index, { words, code, years, optional }: Unit)
   if (words.length > 1) addPhrase(index, words, match);
   else if (word !== undefined) addWord(index, word, match);
   if (code !== undefined) addIfThere(index, codeTerm(code), NEARNESS.same, match);
+  // A single number is that of a thing, and not also of a whole group.
+  if (code !== undefined && insteadOf !== undefined)
+    addIfThere(index, withinTerm(code), NEARNESS.within, match);
   // What is nowhere in the list may be another word for a kind; a bell is in it, and is not just any object.
   if (word !== undefined && match.having === 0) addIfThere(index, kindTerm(words), NEARNESS.kindWord, match);
   if (years !== undefined) addYears(index.years(), years, match);

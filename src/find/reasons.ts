@@ -1,13 +1,13 @@
 import type { Entry, Names } from './entry.ts';
 import { FIELDS, type FieldName, WEIGHTS } from './fields.ts';
 import type { Unit } from './question.ts';
-import { codeTerm, kindTerm } from './special-terms.ts';
+import { codeTerm, kindTerm, withinTerm } from './special-terms.ts';
 import { type Word, wordsOf } from './words.ts';
 
 /** Why a thing was found. */
 export interface Reason {
-  /** Where it was found; `number` is the reference code or the number in the list. */
-  field: FieldName | 'number';
+  /** Where it was found; `number` is the reference code or the number in the list, `within` the code of a folder or group. */
+  field: FieldName | 'number' | 'within';
   /** What was asked for. */
   typed: string;
   /** What is there: the word as it is written, a name, or the dates. */
@@ -32,6 +32,7 @@ export function reasonsFor(entry: Entry, names: ReadonlyMap<number, Names>, met:
     if (years !== undefined && entry.dates !== undefined && reason?.field !== 'title') return [dates];
     if (reason !== undefined) return [reason];
     if (code !== undefined && words.has(codeTerm(code))) return [{ field: 'number', typed, found: code }];
+    if (code !== undefined && words.has(withinTerm(code))) return [{ field: 'within', typed, found: code }];
     const [kind] = words.has(kindTerm(unit.words)) ? (entry.texts.kind ?? []) : [];
     return kind === undefined ? [] : [{ field: 'kind', typed, found: kind }];
   });

@@ -1,4 +1,4 @@
-import type { Entry } from './entry.ts';
+import type { Above, Entry } from './entry.ts';
 import { FIELD, FIELDS, type FieldName } from './fields.ts';
 
 /** Fields whose texts come again and again; the index holds each of them once. */
@@ -21,6 +21,7 @@ export type EntryRecord = readonly [
   where: number,
   position: readonly [number: number, of: number] | 0,
   restricted: number | -1,
+  above: readonly number[],
   creators: readonly number[],
   people: readonly number[],
   mentioned: readonly number[],
@@ -39,6 +40,7 @@ export function toRecord(entry: Entry, share: (value: unknown) => number): Entry
     share({ boxes, folder, apart }),
     position === undefined ? 0 : [position.number, position.of],
     restricted === undefined ? -1 : share(restricted),
+    entry.above.map(share),
     entry.creators,
     entry.people,
     entry.mentioned,
@@ -59,6 +61,7 @@ export function fromRecord(record: EntryRecord, shared: (number: number) => unkn
     where,
     position,
     restricted,
+    above,
     creators,
     people,
     mentioned,
@@ -73,6 +76,7 @@ export function fromRecord(record: EntryRecord, shared: (number: number) => unkn
     ...(shared(where) as Pick<Entry, 'boxes' | 'folder' | 'apart'>),
     ...(position !== 0 && { position: { number: position[0], of: position[1] } }),
     ...(restricted >= 0 && { restricted: text(restricted) }),
+    above: above.map((number) => shared(number) as Above),
     creators,
     people,
     mentioned,

@@ -7,6 +7,15 @@ export function slipsAllowed(word: string): number {
 }
 
 /**
+ * Other spellings of a word, one for the other by the ear: f and ph. Where they are the only slip, they count as one,
+ * though they are two letters.
+ */
+export function spellings(word: string): string[] {
+  const others = [word.replaceAll('f', 'ph'), word.replaceAll('ph', 'f')];
+  return others.filter((other) => other !== word);
+}
+
+/**
  * The words that differ from one by some slips and no more: a letter too many, too few, another one, or two swapped
  * (optimal string alignment). Words that begin with a number are none.
  * @returns each with its slips, at least one

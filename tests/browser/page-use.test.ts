@@ -42,6 +42,40 @@ describeInBrowser('the page in a browser, from a file', (open) => {
     expect(await said.textContent()).toBe('');
   });
 
+  test('the code on the label of a folder finds the folder first, then what is in it', async () => {
+    const folder = [...everyComponent(aid.collection)].find(
+      ({ level, children }) => level === 'file' && children.length > 2,
+    );
+    const wanted = [folder?.title, ...(folder?.children ?? []).map(({ title }) => title)];
+    const { page: tab } = await open(page);
+    await tab.locator('#find\\:words').fill(folder?.referenceCode ?? '');
+    await expect.poll(() => tab.locator(titles).allTextContents()).toEqual(wanted);
+  });
+
+  test('a folder with one thing in it shows its title while closed, and finds nothing twice', async () => {
+    const folder = [...everyComponent(aid.collection)].find(
+      ({ level, title, containers, children: [only, ...more] }) =>
+        level === 'file' &&
+        containers.length > 0 &&
+        only !== undefined &&
+        more.length === 0 &&
+        only.title !== title,
+    );
+    const [thing] = folder?.children ?? [];
+    const { page: tab } = await open(page);
+    const line = tab.locator(`[id="${folder?.id}"] > details > summary`);
+    expect(await line.innerText()).toContain(thing?.title);
+    expect(await line.locator('.w').isVisible()).toBe(true);
+    await line.click();
+    expect(await line.innerText()).not.toContain(thing?.title);
+    expect(await line.locator('.w').isVisible()).toBe(false);
+    expect(await tab.locator(`[id="${thing?.id}"]`).innerText()).toContain(thing?.title);
+    await tab.locator('#find\\:words').fill(thing?.title ?? '');
+    await expect.poll(() => tab.locator(titles).first().textContent()).toBe(thing?.title);
+    const [ids, found] = [`a[href="#${folder?.id}"]`, tab.locator('#part\\:found')];
+    expect(await found.locator(ids).count()).toBe(0);
+  });
+
   test('the search is the first of the ways at the left, and takes the keyboard', async () => {
     const { page: tab } = await open(page);
     await tab.locator('nav a').first().press('Enter');

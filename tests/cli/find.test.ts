@@ -89,16 +89,41 @@ describe('kinfonds find', () => {
 
   test('nothing: exit 1, the nearest words, what the filters hide', () => {
     const { code, out, err } = find('zzyzzyx');
-    expect([code, out, err]).toEqual([1, '', 'Nothing found.\n']);
+    expect([code, out, err]).toEqual([
+      1,
+      '',
+      'Nothing found. Fewer words, or another spelling of them, may help.\n',
+    ]);
     expect(find('bell', '--kind', 'map').err).toMatch(/Without --kind, .* there would be \d+ things?\./);
     expect(find('zzyzzyx', '--json')).toMatchObject({ code: 1, err: '' });
   });
 
+  test('the code on the label of a folder: the folder, then what is in it', () => {
+    const { code, folder, box } = outlineOf('price of a steel cable');
+    const label = code.replace(/\/\d+$/, '');
+    const [first = '', place, ...rest] = find(label, '--most', '1000').out.split('\n');
+    expect(first.startsWith(`${label}  `)).toBe(true);
+    expect(place?.trim()).toBe(`In folder ${folder}, box ${box}`);
+    const codes = rest.flatMap((line) => line.match(/^\S+/g) ?? []);
+    expect(codes).toContain(code);
+    for (const one of codes) expect(one.startsWith(`${label}/`)).toBe(true);
+    expect(rest.filter((line) => line.trim() === `in folder ${label}`)).toHaveLength(codes.length);
+    const found = JSON.parse(find(label.toLowerCase(), '--json').out);
+    expect(found).toMatchObject({ found: codes.length, unit: { referenceCode: label } });
+  });
+
+  test('words that are a box point to the filter for it, and only where there is such a box', () => {
+    expect(find('box', '1').err).toContain('For what lies in box 1: --box 1');
+    expect(find('box', '4711').err).not.toContain('--box 4711');
+    expect(find('ferry', 'box').err).not.toContain('For what lies');
+  });
+
   test('JSON has every field, whatever was found', () => {
     const found = JSON.parse(find('bell', '--json').out);
-    expect(Object.keys(found)).toEqual(['found', 'hits', 'proposals', 'withoutFilters']);
+    expect(Object.keys(found)).toEqual(['found', 'unit', 'hits', 'proposals', 'withoutFilters']);
     expect(JSON.parse(find('zzyzzyx', '--json').out)).toEqual({
       found: 0,
+      unit: null,
       hits: [],
       proposals: [],
       withoutFilters: null,

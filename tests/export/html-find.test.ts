@@ -53,6 +53,33 @@ describe('search in the page', () => {
     expect(isNear).toBe(true);
   });
 
+  test('forgives f for ph and ph for f, which the ear does not tell apart', () => {
+    const made = makeFinder();
+    made.add('Trophy of the regatta', '');
+    made.add('Photographs', '');
+    made.add('Ferry', '');
+    for (const [typed, order] of [
+      ['trofy', [0]],
+      ['fotograf', [1]],
+      ['pherry', [2]],
+    ] as const)
+      expect(made.find(typed, () => true).order).toEqual(order);
+  });
+
+  test('a whole reference code: the unit that has it, then what is in it, and nothing that only comes near', () => {
+    const made = makeFinder();
+    const codes = ['RK/9', 'RK/9/3', 'RK/9/3/1', 'RK/9/30', 'RK/3', 'RK/3/9', '1913'];
+    for (const code of codes) made.add('Letter', `${code} flood of 1913`, code);
+    const found = (typed: string, isAllowed = (_: number) => true) =>
+      made.find(typed, isAllowed).order.map((at) => codes[at]);
+    expect(found('RK/9/3')).toEqual(['RK/9/3', 'RK/9/3/1']);
+    expect(found(' rk/9/3 ')).toEqual(['RK/9/3', 'RK/9/3/1']);
+    expect(found('RK/9')).toEqual(['RK/9', 'RK/9/3', 'RK/9/3/1', 'RK/9/30']);
+    expect(found('RK/9/3', (at) => at > 1)).toEqual(['RK/9/3/1']);
+    // What is one number only is a word like others.
+    expect(found('1913')).toHaveLength(codes.length);
+  });
+
   test('forgives nothing in three letters, and not two mistakes in a short word', () => {
     expect(find('mqp').order).toEqual([]);
     expect(find('fyrrx').order).toEqual([]);

@@ -33,6 +33,16 @@ describe('one page', () => {
       expect(await faults(pageOf(aid))).toEqual([]);
   });
 
+  test('box by box, what lies apart from its folder says so, and what a box alone holds does not', () => {
+    const box = [{ id: 'b', type: 'box', number: '9' }];
+    const lineOf = (over: Partial<Component>) =>
+      /<h3>Box 9<\/h3>\s*<ul><li><span>([^<]*)<\/span>/.exec(
+        pageOf(withThing(quill, { containers: box, ...over })),
+      )?.[1];
+    expect(lineOf({ physicalLocation: 'Apart from folder 2, in box 9: rolled' })).toBe('Apart');
+    expect(lineOf({})).toBe('In no folder');
+  });
+
   test('tells everything that the finding aid describes', () => {
     const aid = fullFindingAid();
     const seen = pageOf(aid).replace(/<script type="application\/ld\+json">.*?<\/script>/s, '');

@@ -73,6 +73,24 @@ const maps = unit('series', {
   ],
 });
 
+describe('a folder with a single thing in it', () => {
+  const folderOf = (title: string, ...children: unknown[]) =>
+    labelsOf(collection(unit('file', { title, containers: inBox('1', '1'), children })))[0];
+  const flood = unit('item', { title: 'Ada to Nils on the flood' });
+  const apart = unit('item', { title: 'Map', containers: [{ type: 'flat box', number: '2' }] });
+
+  test('names it beneath the title of the folder', () => {
+    expect(folderOf('Letter', flood)).toMatchObject({ title: 'Letter', thing: 'Ada to Nils on the flood' });
+    expect(folderOf('Letter', flood, apart)).toMatchObject({ thing: 'Ada to Nils on the flood' });
+  });
+
+  test('does not where there are several or none, or where it says the same', () => {
+    expect(folderOf('Letters', flood, flood)).not.toHaveProperty('thing');
+    expect(folderOf('Map', apart)).not.toHaveProperty('thing');
+    expect(folderOf('Ada to Nils on the flood', flood)).not.toHaveProperty('thing');
+  });
+});
+
 describe('labels of a finding aid', () => {
   const labels = labelsOf(collection(letters, maps));
   const byKey = (key: string) => labels.find((label) => label.key === key);

@@ -274,6 +274,23 @@ describe('the file', () => {
     }
   });
 
+  test('the title of a single thing takes one line, cut off where it is long, and nothing is said of that', async () => {
+    const long = 'Ada to Nils on the flood '.repeat(20);
+    const { bytes, findings } = await labelsPdf(
+      [label(1, { thing: 'Flood' }), label(2, { thing: long })],
+      sheet,
+    );
+    expect(findings).toEqual([]);
+    const words = wordsOf(bytes).flat();
+    const numbers = numbersOn(words).map(({ top, bottom }) => bottom - top);
+    // The number is not made smaller by what is only an aid.
+    expect(Math.abs((numbers[0] ?? 0) - (numbers[1] ?? 9))).toBeLessThan(0.6);
+    const onLine = words.filter(({ text }) => text === 'Ada').length;
+    expect(onLine).toBeGreaterThan(0);
+    expect(new Set(words.filter(({ text }) => text === 'Ada').map(({ top }) => top.toFixed(1))).size).toBe(1);
+    expect(words.filter(({ text }) => text === 'Letters')).toHaveLength(2);
+  });
+
   test('what is cut short is told, with the label it is on', async () => {
     const { findings } = await labelsPdf([label(7, { title: 'a b '.repeat(500) })], sheet);
     expect(findings).toMatchObject([

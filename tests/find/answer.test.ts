@@ -17,7 +17,7 @@ type Over = Partial<Findable['entry']> & Pick<Partial<Findable>, 'kindWords' | '
 
 function thing(number: number, { kindWords = [], codes = [], ...over }: Over): Findable {
   const referenceCode = `QF/1/${number}`;
-  const bare = { boxes: [], creators: [], people: [], mentioned: [], texts: {} };
+  const bare = { boxes: [], above: [], creators: [], people: [], mentioned: [], texts: {} };
   return {
     entry: { referenceCode, title: 'Thing', ...bare, ...over },
     codes: [referenceCode, ...codes],

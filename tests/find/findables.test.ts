@@ -43,15 +43,15 @@ describe('where a thing lies', () => {
       const only = thing ?? smallComponent({});
       return sayWhereabouts(whereaboutsOf(folderWith([only], containers))(only));
     };
-    expect(say(IN_BOX_4)).toBe('By itself in folder 27, box 4');
+    expect(say(IN_BOX_4)).toBe('In folder 27, box 4');
     const bundle = [
       { id: 'a', type: 'box', number: '4' },
       { type: 'folder', number: '22-25', parent: 'a' },
       { id: 'b', type: 'box', number: '5' },
       { type: 'folder', number: '26', parent: 'b' },
     ];
-    expect(say(bundle)).toBe('By itself in folders 22-26, box 4 and box 5');
-    expect(say([{ type: 'folder', number: '3' }])).toBe('By itself in folder 3');
+    expect(say(bundle)).toBe('In folders 22-26, box 4 and box 5');
+    expect(say([{ type: 'folder', number: '3' }])).toBe('In folder 3');
     expect(say([])).toBe('In no box');
   });
 
@@ -109,6 +109,13 @@ describe('what can be found of a list', () => {
   test('who is only named in a text, and who is named in the list', () => {
     expect(byTitle.get('Mom’s notebook')?.entry).toMatchObject({ people: [], creators: [], mentioned: [0] });
     expect(byTitle.get('To Dad')?.entry).toMatchObject({ people: [0], creators: [1], mentioned: [] });
+  });
+
+  test('until when something is restricted, in words', () => {
+    const until = { written: 'about 2050', reading: dated('2050~').reading };
+    const thing = someThing({ row: 2, title: 'Adoption', access: 'private', until });
+    const [one] = findablesOf(arrange({ settings, things: [thing] }, '2026-11-25')).things;
+    expect(one?.entry.restricted).toBe('private (until circa 2050)');
   });
 
   test('dates, kind, place, notes and unknown columns', () => {

@@ -24,7 +24,13 @@ function box({ anchor, what, units }: Box): Markup {
 <ul>${units.map((unit) => line(unit, what))}</ul></li>\n`;
 }
 
-/** What stands where in the box; what has the box to itself stands in no folder. */
+/** What lies apart from its folder says so, or has the place of that above it; anything else names no folder. */
+const outside = ({ component, above }: Unit): string =>
+  component.physicalLocation !== undefined || (above !== undefined && above.place.length > 0)
+    ? 'Apart'
+    : 'In no folder';
+
+/** What stands where in the box. */
 function line(unit: Unit, box: Box['what']): Markup {
   const { title, dates, containers, referenceCode, id } = unit.component;
   const own = shelved(containers).filter(({ outer }) => shelfKey(outer) === shelfKey(box));
@@ -32,5 +38,5 @@ function line(unit: Unit, box: Box['what']): Markup {
     first === undefined ? [] : [sayShelved({ outer: first, inner: rest })],
   );
   const words = [title, ...dates.map(({ expression }) => expression)].map(isolated);
-  return h`<li><span>${isolated(within.length === 0 ? 'By itself' : within.join('; '))}</span><a href="#${id}">${joined(words, ', ')}</a><span>${isolated(referenceCode ?? id)}${restrictedMark(unit)}</span></li>\n`;
+  return h`<li><span>${isolated(within.length === 0 ? outside(unit) : within.join('; '))}</span><a href="#${id}">${joined(words, ', ')}</a><span>${isolated(referenceCode ?? id)}${restrictedMark(unit)}</span></li>\n`;
 }

@@ -45,11 +45,22 @@ function* unitLines(unit: Unit, context: Context, manner: Manner): Generator<Mar
   // A folder is a drawer to be pulled out; series and subseries lie open, as far as there are not too many folders.
   const opened = manner.isOpen && component.level !== 'file';
   const waits = manner.isWaiting && children.every(isThing);
-  yield h`<li id="${component.id}" class="u g"${years(unit)}><details${opened && h` open`}><summary>${heading(unit)}<span class="m">${summaryFacts(unit)}</span></summary>
+  yield h`<li id="${component.id}" class="${hasOnly(unit) ? 'u g one' : 'u g'}"${years(unit)}><details${opened && h` open`}><summary>${heading(unit)}${onlyTitle(unit)}<span class="m">${summaryFacts(unit)}</span></summary>
 <div class="b">${notes(component)}${groupFacts(component, context)}${copiesOf(unit, context)}</div>
 ${waits && h`<noscript>`}<ol>`;
   for (const child of children) yield* unitLines(child, context, manner);
   yield h`</ol>${waits && h`</noscript>`}</details></li>\n`;
+}
+
+/** Whether a unit is a folder with one thing in it. Its line and that of the thing are then as one. */
+const hasOnly = ({ component, children }: Unit): boolean =>
+  component.level === 'file' && children.length === 1 && children.every(isThing);
+
+/** The title of the only thing in a folder, as long as the folder is closed. */
+function onlyTitle(unit: Unit): Markup | undefined {
+  const [only] = unit.children;
+  if (!hasOnly(unit) || only === undefined || only.component.title === unit.component.title) return undefined;
+  return h`<span class="o">${isolated(only.component.title)}</span>`;
 }
 
 function thing(unit: Unit, context: Context): Markup {

@@ -41,7 +41,7 @@ export function factsOf(component: Component, context: Context): Fact[] {
     ...fact('Extent', '', extent === undefined ? [] : [extent]),
     ...fact('Level', '', component.otherLevel === undefined ? [] : [isolated(component.otherLevel)]),
     ...fact('By', 'by ', agentLinks(component.creators, context)),
-    ...fact('With', 'with ', agentLinks(component.people, context)),
+    ...fact('People', 'people: ', agentLinks(component.people, context)),
     ...TERMS.flatMap(([type, label, before]) =>
       fact(
         label,
@@ -50,11 +50,7 @@ export function factsOf(component: Component, context: Context): Fact[] {
       ),
     ),
     ...fact('Languages', 'in ', component.languages.map(language)),
-    ...fact(
-      'Also numbered',
-      'also numbered ',
-      component.otherIdentifiers.map(({ type, value }) => h`${isolated(value)} (${isolated(type)})`),
-    ),
+    ...fact('Also numbered', 'also numbered ', component.otherIdentifiers.map(otherNumber)),
     ...fact(
       'Where',
       '',
@@ -64,6 +60,11 @@ export function factsOf(component: Component, context: Context): Fact[] {
     ...fact('Date', '', component.dates.flatMap(doubts)),
   ];
 }
+
+const otherNumber = ({ type, value }: Component['otherIdentifiers'][number]): Markup =>
+  type === 'number in the list'
+    ? h`${isolated(value)} in the list`
+    : h`${isolated(value)} (${isolated(type)})`;
 
 /** What was assumed in reading a date; else what the list says, where that has other figures than the words shown. */
 function doubts({ note, written, expression }: DateStatement): Markup[] {

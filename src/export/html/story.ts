@@ -67,8 +67,16 @@ function glance(component: Component, context: Context): Markup[] {
     ...row('Reference code', referenceCode === undefined ? undefined : isolated(referenceCode)),
     ...factsOf(component, context)
       .filter(({ label }) => !told.has(label))
-      .flatMap(({ label, words }) => row(label === 'With' ? 'People in it' : label, words)),
+      .flatMap(({ label, words }) =>
+        label === 'People' ? row('People in it', h`${words}${others(context)}`) : row(label, words),
+      ),
   ];
+}
+
+/** The way to those who are named at single things only. */
+function others({ register, top: { component } }: Context): Markup | false {
+  const here = new Set([...component.creators, ...component.people].map(({ agent }) => agent));
+  return register.agents.size > here.size && h`, <a href="#part:people">and others</a>`;
 }
 
 /** A term and what is said of it; nothing where nothing is said. */

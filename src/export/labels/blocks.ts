@@ -13,6 +13,8 @@ export interface Block {
   least: number;
   /** Rather smaller on one line than on two. */
   oneLine: boolean;
+  /** An aid only: it takes one line, is cut off where that is too short, and is the first to be left out. */
+  spare?: true;
   /** Blank space above, in points at full size. */
   above: number;
   /** Where it stands if there is room to spare. */

@@ -24,6 +24,7 @@ interface Draft {
   /** How much of its size it keeps, however little room there is. */
   keeps?: number;
   oneLine?: true;
+  spare?: true;
   above?: number;
   at?: 'bottom';
 }
@@ -39,7 +40,18 @@ export function faceOf(label: Label, height: number, setter: Typesetter): Block[
   return drafts.flatMap((draft) => blockOf(draft, scale, setter));
 }
 
-function folderFace({ type, number, part, box, title, dates, series, collection, codes }: Label): Draft[] {
+function folderFace({
+  type,
+  number,
+  part,
+  box,
+  title,
+  thing,
+  dates,
+  series,
+  collection,
+  codes,
+}: Label): Draft[] {
   return [
     {
       what: 'number',
@@ -51,6 +63,7 @@ function folderFace({ type, number, part, box, title, dates, series, collection,
       oneLine: true,
     },
     { what: 'title', text: alone(title), weight: 'bold', size: 9.5, above: 1.5 },
+    { what: 'thing', text: alone(thing), size: 7.5, oneLine: true, spare: true },
     { what: 'dates', text: alone(dates), size: 9, above: 0.5 },
     { what: 'series', text: path(series), size: 7, above: 1, at: 'bottom' },
     {
@@ -123,7 +136,18 @@ const list = (titles: readonly string[]): string =>
   titles.map((title) => isolated(cleanText(title))).join('; ');
 
 function blockOf(draft: Draft, scale: number, setter: Typesetter): Block[] {
-  const { what, text, beside, weight = 'regular', size, keeps = 0, oneLine, above = 0, at = 'top' } = draft;
+  const {
+    what,
+    text,
+    beside,
+    weight = 'regular',
+    size,
+    keeps = 0,
+    oneLine,
+    spare,
+    above = 0,
+    at = 'top',
+  } = draft;
   if (text === undefined || text === '') return [];
   const full = Math.max(LEAST, size * scale);
   return [
@@ -135,6 +159,7 @@ function blockOf(draft: Draft, scale: number, setter: Typesetter): Block[] {
       size: full,
       least: Math.max(LEAST, full * keeps),
       oneLine: oneLine === true,
+      ...(spare && { spare }),
       above: above * scale,
       at,
     },

@@ -51,10 +51,11 @@ export function setTexts(
 ): Fitted {
   let rows: Rows[] = [];
   for (const step of STEPS) {
-    rows = blocks.flatMap((block) => rowsOf(block, step, area));
+    rows = blocks.flatMap((block) => rowsOf(block, step, area, setter));
     if (heightOf(rows) <= area.height && rows.every(({ whole }) => whole))
       return { lines: place(rows, area), shortened: [] };
   }
+  if (heightOf(rows) > area.height) rows = rows.filter(({ block }) => !block.spare);
   const cut = new Set<Rows>(rows.filter(({ whole }) => !whole));
   while (heightOf(rows) > area.height) {
     const longest = rows.reduce((one, other) => (other.lines.length >= one.lines.length ? other : one));
@@ -71,7 +72,12 @@ export function setTexts(
   return { lines: place(rows, area), shortened: [...new Set([...cut].map(({ block }) => block.what))] };
 }
 
-function rowsOf(block: Block, step: number, { width, height }: { width: number; height: number }): Rows[] {
+function rowsOf(
+  block: Block,
+  step: number,
+  { width, height }: { width: number; height: number },
+  setter: Typesetter,
+): Rows[] {
   const { paragraph, beside } = block;
   // Letters that reach far above and below their line still have to find room in the area.
   const highest = height / Math.max(...[paragraph, beside ?? paragraph].map(({ reach }) => leading(reach)));
@@ -92,6 +98,11 @@ function rowsOf(block: Block, step: number, { width, height }: { width: number; 
     const rowHeight = leading(one.reach) * smallest;
     // One line more than there is room for is enough to see that it is too much.
     const wrapped = wrap(one, width / smallest, Math.ceil(height / rowHeight) + 1);
+    const [only] = wrapped.lines;
+    if (block.spare && only !== undefined) {
+      wrapped.lines = [shortened(one, only, width / smallest, block.weight, setter)];
+      wrapped.whole = true;
+    }
     return {
       block,
       paragraph: one,

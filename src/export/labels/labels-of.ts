@@ -21,6 +21,8 @@ export interface Label {
   /** The groups above a folder, outermost first; on a box, the outermost groups of all that it holds. */
   series: string[];
   title?: string;
+  /** On a folder with a single thing in it, the title of that. */
+  thing?: string;
   dates?: string;
   /** Reference code of what is in it; of several the first and the last. */
   codes?: string;
@@ -66,10 +68,18 @@ function folderLabel({ type, number, box, held }: Place, collection: string): La
     series: first === undefined ? [] : first.path.map(titleOf),
     ...said({
       title: [...new Set(held.map(({ unit }) => unit.title))].join('; '),
+      thing: onlyThing(held),
       dates: held.length === 1 && first !== undefined ? datesOf(first.unit) : yearsOf(unitsOf(held)),
       codes: codesOf(unitsOf(held)),
     }),
   };
+}
+
+/** The title of the only thing in a folder, where it says more than that of the folder; apart lies what has its own box. */
+function onlyThing([first, ...others]: readonly Held[]): string | undefined {
+  if (first === undefined || others.length > 0) return undefined;
+  const [only, ...more] = first.unit.children.filter(({ containers }) => containers.length === 0);
+  return more.length > 0 || only?.title === first.unit.title ? undefined : only?.title;
 }
 
 // So many things that lie in a box without a folder are named on it; of more, their groups say enough.

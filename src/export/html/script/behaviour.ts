@@ -44,8 +44,8 @@ export function behaviour(parts: Parts): void {
   function index(): void {
     const end = performance.now() + BREATH;
     for (; indexed < units.length && performance.now() < end; indexed++) {
-      const [title, rest] = units[indexed]?.texts() ?? ['', ''];
-      finder.add(title, rest);
+      const [title, rest, code] = units[indexed]?.texts() ?? ['', '', ''];
+      finder.add(title, rest, code);
     }
     if (indexed < units.length) return void setTimeout(index);
     form?.removeAttribute('aria-busy');

@@ -8,8 +8,8 @@ export interface Answer {
 
 /** An index of texts by their words. */
 export interface Finder {
-  /** Adds the next text; the first one is number 0. */
-  add(title: string, rest: string): void;
+  /** Adds the next text, with the reference code of its own if it has one; the first one is number 0. */
+  add(title: string, rest: string, code?: string): void;
   find(typed: string, isAllowed: (text: number) => boolean): Answer;
   /** The words of a text as they are compared. */
   wordsOf(text: string): string[];
@@ -18,12 +18,15 @@ export interface Finder {
 /**
  * Makes an empty index. This function goes into the page as it is written, so it leans on nothing outside itself.
  * Every word typed must be in a text, or begin a word in it. Where nothing has them all, one mistake is forgiven in a
- * word of four letters or more and two in a word of eight or more: a letter missing, added, changed, or two swapped.
+ * word of four letters or more and two in a word of eight or more: a letter missing, added, changed, or two swapped;
+ * f for ph, or ph for f, counts as one. Where a whole reference code is typed, its unit answers, and what is in that.
  */
 export function makeFinder(): Finder {
   const TITLE = 5;
   /** For each word, pairs of text and weight. */
   const occurrences = new Map<string, number[]>();
+  const codes: string[] = [];
+  const known = new Set<string>();
   let size = 0;
 
   /** Letters that Unicode does not take apart into a plain one and an accent. */
@@ -49,6 +52,8 @@ export function makeFinder(): Finder {
           .replace(/[ßøæœłđðþı]/g, (letter) => plain[letter] ?? letter);
   // Han characters stand without blanks between words, so each is a word.
   const wordsOf = (text: string): string[] => fold(text).match(/\p{Script=Han}|[\p{L}\p{M}\p{N}]+/gu) ?? [];
+
+  const sounding = (word: string): string => word.replace(/ph/g, 'f');
 
   function note(word: string, weight: number): void {
     const list = occurrences.get(word);
@@ -89,7 +94,8 @@ export function makeFinder(): Finder {
       if (word === typed) found.set(word, 1);
       else if (word.startsWith(typed)) found.set(word, 0.5 + (0.4 * typed.length) / word.length);
       else if (isForgiving && most > 0 && word.length >= typed.length - most) {
-        const made = mistakes(typed, word, most);
+        const byEar = sounding(word).startsWith(sounding(typed));
+        const made = byEar ? 1 : mistakes(typed, word, most);
         if (made <= most) found.set(word, (0.4 / made) * Math.min(1, typed.length / word.length));
       }
     }
@@ -124,12 +130,22 @@ export function makeFinder(): Finder {
 
   return {
     wordsOf,
-    add(title, rest) {
+    add(title, rest, code = '') {
+      codes.push(fold(code));
+      if (wordsOf(code).length > 1) known.add(fold(code));
       for (const word of wordsOf(title)) note(word, TITLE);
       for (const word of wordsOf(rest)) note(word, 1);
       size += 1;
     },
     find(typed, isAllowed) {
+      const code = fold(typed.trim());
+      // A unit stands before what is in it, so the order of the list is the right one.
+      const inUnit = (at: string) =>
+        at === code || (at.startsWith(code) && !/^[\p{L}\p{N}]/u.test(at.slice(code.length)));
+      if (known.has(code)) {
+        const order = [...codes.keys()].filter((at) => inUnit(codes[at] ?? '') && isAllowed(at));
+        return { order, words: new Set(), isNear: false };
+      }
       const words = [...new Set(wordsOf(typed))];
       const strict = words.map((word) => answering(word, false));
       let answers = strict;

@@ -14,7 +14,7 @@ export interface ShownUnit {
   readonly first: number;
   readonly last: number;
   /** What it says, without its tags. */
-  texts(): [title: string, all: string];
+  texts(): [title: string, all: string, code: string];
 }
 
 /**
@@ -48,9 +48,11 @@ export function readUnits(list: Element): ShownUnit[] {
     const year = (text: string, open: number) =>
       years === '' ? Number.NaN : text === '' ? open : Number(text);
     const [first, last] = [year(from, Number.NEGATIVE_INFINITY), year(to, Number.POSITIVE_INFINITY)];
-    const texts = (): [string, string] => [
+    const texts = (): [string, string, string] => [
       textOf(/class="n">(.*?)<\/bdi>/s.exec(html)?.[1] ?? ''),
-      textOf(html),
+      // The title of the only thing in a folder stands at that thing too, which is what is looked for.
+      textOf(isThing ? html : html.replace(/<span class="o">.*?<\/span>/s, '')),
+      textOf(/class="c"[^>]*>(.*?)<\/(?:a|span)>/s.exec(html)?.[1] ?? '').trim(),
     ];
     units.push({ id, isThing, html, above, group, first, last, texts });
   }

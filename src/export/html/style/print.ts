@@ -36,6 +36,7 @@ export const PRINT = `
   p { orphans: 2; widows: 2; }
   a { color: inherit; text-decoration: none; }
   details::details-content { content-visibility: visible; display: block; height: auto; }
+  .one > details > summary :is(.o, .w, .q) { display: none; }
   .g > details > summary { display: block; }
   .g > details > summary::before, summary::marker { content: ""; display: none; }
   .entries details > summary { list-style: none; }

@@ -16,12 +16,13 @@ summary:hover .n { color: var(--accent); }
 .units h4 { font-size: 1.15rem; } .units h5, .units h6 { font-size: 1.0625rem; }
 .t { margin: 0; }
 .t .n { font-weight: 600; }
-.t .d { color: var(--quiet); }
+.t .d, .o { color: var(--quiet); }
 h3 .d, h4 .d { font-weight: 400; }
 .m { display: flex; flex-wrap: wrap; gap: 0 1.1rem; margin: .1rem 0 0; font: .8438rem/1.5 var(--sans); color: var(--quiet); }
 .w { white-space: normal; }
 .m .w, .m .w a { color: var(--accent); }
 .m .c, .m .c a { color: var(--quiet); }
+.one > details[open] > summary :is(.o, .w, .q) { display: none; }
 a.c { text-decoration-color: var(--line); }
 .x { font: 600 .75rem/1.4 var(--sans); color: var(--accent); border: 1px solid currentColor; border-radius: 2px; padding: 0 .35rem; align-self: center; margin-left: .3rem; }
 .m .x { margin-left: 0; }

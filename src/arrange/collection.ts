@@ -118,6 +118,7 @@ function extentsOfCollection(
   const folders = shelf.folders.reduce((sum, folder) => sum + folderCount(folder), 0);
   const known = shelf.boxes.flatMap(({ kind }) => (kind === undefined ? [] : [{ box: kind }]));
   const boxes = shelf.boxes.filter(({ type }) => type === 'box').length;
+  const packages = shelf.boxes.length - boxes;
   // Where all are of one kind, its count is the count of all.
   const unlike = boxes > 0 && (extent !== undefined || new Set(known.map(({ box }) => box.id)).size !== 1);
   const approximate = counts.some((count) => count.approximate);
@@ -126,6 +127,7 @@ function extentsOfCollection(
     ...extentsOf([{ unit: THINGS, number: items, approximate, ...(more && { more }) }]),
     ...(folders === 0 ? [] : [carriers(folders, folders === 1 ? 'folder' : 'folders')]),
     ...(unlike ? [carriers(boxes, boxes === 1 ? 'box' : 'boxes')] : []),
+    ...(packages === 0 ? [] : [carriers(packages, packages === 1 ? 'package' : 'packages')]),
     ...(extent === undefined && known.length > 0 ? extentsOfBoxes(known, housing.measure) : []),
   ];
   // DACS 2.5 requires an extent at the top. Where nothing could be counted there are at least the rows of the list.

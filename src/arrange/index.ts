@@ -13,7 +13,7 @@ export type { Move } from './moves.ts';
 export { sayGone } from './number-history.ts';
 export { outline } from './outline.ts';
 export { referenceCodes } from './reference-codes.ts';
-export { type Settling, settle } from './settle.ts';
+export { freeNumbers, type Settling, settle } from './settle.ts';
 
 /**
  * Turns a list into a finding aid: groups, order, folders, reference codes, boxes, and the description that follows.

@@ -3,43 +3,75 @@ import { sayCount } from '../catalogue/say-count.ts';
 import type { Settings } from '../catalogue/settings.ts';
 import type { Settled } from '../catalogue/settled.ts';
 import { folderCount, foldersOf } from '../housing/placed.ts';
+import { sayFoldersAndBoxes } from '../housing/say-boxes.ts';
 import { sayGone } from './number-history.ts';
 import { referenceCodes } from './reference-codes.ts';
 import type { Settling } from './settle.ts';
 
-/** What settling did, as lines of plain text. */
+/**
+ * What settling did, as lines of plain text.
+ * @param kept the name of the file in which the list is kept as it was, where it was written to
+ */
 export function* saySettling(
   { given, rows, moves, boxes, groups }: Settling,
   { settled, folder, settings }: { settled: readonly Settled[]; folder: string; settings: Settings },
+  kept?: string,
 ): Generator<string> {
   const codeOf = referenceCodes(settings);
   const live = rows.filter(({ gone }) => gone === undefined);
   const folders = foldersOf(groups).reduce((sum, folder) => sum + folderCount(folder), 0);
-  const news = settled.length === 0 ? '' : `; ${sayNews(live, settled)}`;
-  yield `Settled: ${sayCount(live.length, 'thing')} in ${sayCount(folders, 'folder')} and ${sayCount(boxes.length, 'box', 'boxes')}${news}.`;
+  const packages = boxes.filter(({ type }) => type === 'package').length;
+  const shelved = sayFoldersAndBoxes(folders, boxes.length - packages, packages);
+  const all = `${sayCount(live.length, 'thing')}${shelved === '' ? '' : ` in ${shelved}`}`;
+  const { fresh, moved } = newsOf(live, settled);
+  const gone = newlyGone(rows, settled);
+  const isNew = given.size + fresh + moved + gone.length > 0;
+  yield isNew
+    ? `Settled: ${all}${settled.length === 0 ? '' : `; ${sayNews(fresh, moved)}`}.`
+    : `Nothing new to settle. Settled before: ${all}.`;
   if (given.size > 0) {
-    yield `${sayCount(given.size, 'thing')} had no number and got one in list.csv; the list as it was is kept beside it.`;
+    yield `${sayCount(given.size, 'thing')} had no number and got one in list.csv; the list as it was is kept beside it${kept === undefined ? '' : ` as ${kept}`}.`;
   }
-  const known = new Set(
-    settled.flatMap((row) => (row.gone === undefined ? [] : [`${key(row)} ${row.gone}`])),
-  );
-  for (const row of rows) {
-    if (row.gone === undefined || known.has(`${key(row)} ${row.gone}`)) continue;
-    yield `${codeOf(row.place)}  ${row.title}: ${sayGone(row.gone, codeOf)}. Its number is not used again.`;
+  for (const { place, title, why } of gone) {
+    yield `${codeOf(place)}  ${title}: ${sayGone(why, codeOf)}. Its number is not used again.`;
   }
   if (moves.length > 0) {
     yield `${sayCount(moves.length, 'thing')} would now be sorted elsewhere and stayed; to move ${moves.length === 1 ? 'it' : 'them'}: ${sayCommand('arrange', folder, '--settle', '--move')}`;
   }
-  yield `The numbers may be written on folders now. Labels: ${sayCommand('labels', folder, '--out', 'labels.pdf')}`;
+  if (!isNew) return;
+  const code = newFolder(live, settled);
+  const which = settled.length === 0 ? 'each folder' : 'each new folder';
+  const labels = `Labels: ${sayCommand('labels', folder, '--out', 'labels.pdf')}`;
+  yield code === undefined
+    ? labels
+    : `The code of ${which}, such as ${codeOf(code)}, may be written on it now, in pencil. ${labels}`;
+}
+
+/** The place of the first folder in which nothing was settled before; undefined where there is none. */
+function newFolder(live: readonly Settled[], before: readonly Settled[]): readonly number[] | undefined {
+  const folderOf = ({ place }: Settled) => place.slice(0, -1).join('/');
+  const known = new Set(before.map(folderOf));
+  return live.find((row) => row.folder !== undefined && !known.has(folderOf(row)))?.place.slice(0, -1);
+}
+
+/** What has lost its place, or has been given another, since it was last settled. */
+function newlyGone(rows: readonly Settled[], before: readonly Settled[]) {
+  const known = new Set(before.map((row) => `${key(row)} ${row.gone ?? ''}`));
+  return rows.flatMap((row) =>
+    row.gone === undefined || known.has(`${key(row)} ${row.gone}`) ? [] : [{ ...row, why: row.gone }],
+  );
 }
 
 /** How many things are new, and how many lie elsewhere than before. */
-function sayNews(live: readonly Settled[], before: readonly Settled[]): string {
+function newsOf(live: readonly Settled[], before: readonly Settled[]) {
   const numbers = new Set(before.map(({ number }) => number));
   const places = new Set(before.map(key));
   const fresh = live.filter(({ number }) => !numbers.has(number)).length;
   const moved = live.filter((row) => numbers.has(row.number) && !places.has(key(row))).length;
-  return `${fresh === 0 ? 'none' : fresh} of them new${moved === 0 ? '' : `, ${moved} moved`}`;
+  return { fresh, moved };
 }
+
+const sayNews = (fresh: number, moved: number): string =>
+  `${fresh === 0 ? 'none' : fresh} of them new${moved === 0 ? '' : `, ${moved} moved`}`;
 
 const key = ({ number, place }: Settled) => `${place.join('/')} ${number}`;

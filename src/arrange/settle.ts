@@ -26,6 +26,11 @@ export function settle(catalogue: ToArrange, move: boolean, today: string): Sett
   return { ...arranged, given, rows: settledFrom(arranged.groups, before) };
 }
 
+/** The numbers that things without one would get, in the order of the list. */
+export const freeNumbers = ({ things, settled = [] }: Pick<ToArrange, 'things' | 'settled'>): string[] => [
+  ...numbered(things, settled).given.values(),
+];
+
 /** Things without a number take the next ones after the highest that was ever used, in the order of the list. */
 function numbered(things: readonly Thing[], settled: readonly Settled[]) {
   let highest = 0;

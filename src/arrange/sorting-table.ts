@@ -16,6 +16,22 @@ export function sortingTable(summaries: readonly SortingSummary[]): string[] {
   return textTable([[`  ${HEADINGS[0]}`, ...HEADINGS.slice(1)], ...rows]);
 }
 
+/** What the last column of the table means, and how to choose one of its ways. */
+export function sortingNotes(summaries: readonly SortingSummary[]): string[] {
+  const others = summaries.filter(({ chosen }) => !chosen).toSorted((a, b) => a.leftOver - b.leftOver);
+  // Of two words, so that it is seen how several are written.
+  const named = others.find(({ groups }) => groups.length > 1) ?? others[0];
+  const notes = [
+    'Left over are things of which the list does not say what they would be sorted by, such as a person.',
+  ];
+  if (named === undefined) return notes;
+  const { groups } = named;
+  return [
+    ...notes,
+    `To choose a way, such as “${groups.join(', then ')}”, write into collection.yaml the line sort: {groups: [${groups.join(', ')}]} (only “groups” where “sort” is there already).`,
+  ];
+}
+
 const size = (group: SortingSummary['largest']) =>
   group === undefined ? '' : `${group.things} ${short(group.title)}`;
 

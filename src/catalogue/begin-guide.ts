@@ -3,7 +3,7 @@ import type { Column } from './thing.ts';
 /** What goes into each column of the list, in plain words, and an example of it. */
 export const GUIDE_TO_COLUMNS: Readonly<Record<Column, { says: string; example: string }>> = {
   number: {
-    says: 'A number for each thing: 1, 2, 3 and so on, down the rows. It may wait until you settle the order.',
+    says: 'A number for each thing: 1, 2, 3 and so on, down the rows. In this workbook you fill in the numbers yourself before you settle; in list.csv the program does it.',
     example: '12',
   },
   title: {

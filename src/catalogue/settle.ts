@@ -25,18 +25,20 @@ export interface SettledFiles {
  * is the moment at which the journal gets its name; from then on `finishSettling` brings it to its end, here or when
  * the folder is next loaded. What they held before is kept beside them where it changes, as
  * `list.before-numbers.csv` and `numbers.before.csv`, or under a further number.
+ * @returns the name of the file in which the list is kept as it was, where it was written to
  * @throws CatalogueError where the list is not as expected any more, or the folder cannot be written to; then
  * everything is as it was
  */
-export async function writeSettled(folder: string, files: SettledFiles): Promise<void> {
+export async function writeSettled(folder: string, files: SettledFiles): Promise<string | undefined> {
   if ((await readJournal(folder)) !== undefined) throw new CatalogueError([atTheSameTime()]);
   const { listFile = LIST_FILE } = files;
   const old = await contentOf(folder, listFile);
   if (old === undefined || !sameBytes(old, files.expected)) throw new CatalogueError([listChanged(listFile)]);
   await sweep(folder);
-  await commit(folder, files, old);
+  const kept = await commit(folder, files, old);
   const given = await finishSettling(folder);
   if (given.length > 0) throw new CatalogueError(given.map((finding) => ({ ...finding, weight: 'must' })));
+  return kept;
 }
 
 /** Up to the point of no return; what fails before it is taken away again. */
@@ -44,7 +46,7 @@ async function commit(
   folder: string,
   { numbers, list, listFile = LIST_FILE }: SettledFiles,
   old: Uint8Array,
-): Promise<void> {
+): Promise<string | undefined> {
   // What is private in the list is so in what is made from it.
   const mode = await modeOf(folder, listFile);
   const before = await contentOf(folder, NUMBERS_FILE);
@@ -66,28 +68,39 @@ async function commit(
       becomes: digestOf(content),
     });
   };
-  const kept: string[] = [];
+  const made: string[] = [];
+  const keepAs = async (file: string, name: string, content: Uint8Array) => {
+    const kept = await keep(folder, file, name, content);
+    if (kept.isNew) made.push(kept.path);
+    return basename(kept.path);
+  };
   try {
     if (list !== undefined) await put(LIST_FILE, list, old);
     await put(NUMBERS_FILE, numbers, before);
-    if (list !== undefined) kept.push(...(await keep(folder, LIST_FILE, 'list.before-numbers', old)));
+    const kept = list === undefined ? undefined : await keepAs(LIST_FILE, 'list.before-numbers', old);
     if (before !== undefined && digestOf(before) !== digestOf(numbers)) {
-      kept.push(...(await keep(folder, NUMBERS_FILE, 'numbers.before', before)));
+      await keepAs(NUMBERS_FILE, 'numbers.before', before);
     }
     const journal: Journal = { format: 'kinfonds settling', version: 1, files: entries };
     await writeWhole(join(folder, JOURNAL_FILE), `${JSON.stringify(journal, undefined, 2)}\n`);
+    return kept;
   } catch (error) {
     for (const one of staged) await one.discard();
-    for (const path of kept) await rm(path, { force: true });
+    for (const path of made) await rm(path, { force: true });
     throw error;
   }
 }
 
 /**
  * Keeps a file as it was, under a name that nothing else has; what was kept before is never written over.
- * @returns where it was written; nothing where the same is kept already
+ * @returns where it is kept, and whether it was not kept there already
  */
-async function keep(folder: string, file: string, name: string, old: Uint8Array): Promise<string[]> {
+async function keep(
+  folder: string,
+  file: string,
+  name: string,
+  old: Uint8Array,
+): Promise<{ path: string; isNew: boolean }> {
   const mode = await modeOf(folder, file);
   for (let count = 1; ; count++) {
     const path = join(folder, `${name}${count === 1 ? '' : `-${count}`}.csv`);
@@ -96,9 +109,9 @@ async function keep(folder: string, file: string, name: string, old: Uint8Array)
       const staged = await stage(path, old);
       await chmod(staged.temporary, mode);
       await staged.commit();
-      return [path];
+      return { path, isNew: true };
     }
-    if (there instanceof Uint8Array && sameBytes(there, old)) return [];
+    if (there instanceof Uint8Array && sameBytes(there, old)) return { path, isNew: false };
   }
 }
 

@@ -45,8 +45,8 @@ async function showSortings({ settings, things }: Catalogue, { json }: Options):
   const { compareSortings } = await import('../arrange/index.ts');
   const summaries = compareSortings(settings, things);
   if (json) return printJson(summaries);
-  const { sortingTable } = await import('../arrange/sorting-table.ts');
-  printLines(sortingTable(summaries));
+  const { sortingNotes, sortingTable } = await import('../arrange/sorting-table.ts');
+  printLines([...sortingTable(summaries), '', ...sortingNotes(summaries)]);
 }
 
 async function show(catalogue: Catalogue, { things: all, boxes: shelf, json }: Options): Promise<void> {
@@ -94,16 +94,16 @@ async function settleNumbers(catalogue: Catalogue, move: boolean, { json }: Opti
   const { given, rows } = settling;
   const { listFile, settings } = catalogue;
   if (given.size > 0 && !canTakeNumbers(listFile))
-    throw new CatalogueError([noNumbersInto(listFile, given.size)]);
+    throw new CatalogueError([noNumbersInto(listFile, [...given.values()])]);
   const list = given.size === 0 ? undefined : withNumbers(catalogue.list, given, settings.list);
-  await writeSettled(catalogue.folder, {
+  const kept = await writeSettled(catalogue.folder, {
     numbers: numbersToCsv(rows, referenceCodes(catalogue.settings)),
     expected: catalogue.list,
     listFile,
     ...(list !== undefined && { list }),
   });
   if (json) return printJson(rows);
-  printLines(saySettling(settling, catalogue));
+  printLines(saySettling(settling, catalogue, kept));
 }
 
 const note = (words: string) => process.stderr.write(`${words}\n`);

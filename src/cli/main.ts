@@ -43,6 +43,14 @@ const plainer = (said: string): string =>
     (_, value: string, name: string) => `“${value}” is no ${name.toLowerCase()}.`,
   );
 
+/** The example at the end of the help of a command: what to write where an option is missing. */
+function exampleOf(name: string | undefined): string {
+  const printed: string[] = [];
+  const command = program.commands.find((one) => one.name() === name);
+  command?.configureOutput({ writeOut: (help) => printed.push(help) }).outputHelp();
+  return /^Example: .*\n/m.exec(printed.join(''))?.[0] ?? '';
+}
+
 const program = new Command('kinfonds')
   .description(
     'From the list of a family’s papers to an order, folders, and a finding aid that an archive can load.',
@@ -55,7 +63,10 @@ const program = new Command('kinfonds')
     '\nWithout a command, in a catalogue folder: where things stand, and what to do next (--json for other programs).',
   )
   .exitOverride()
-  .configureOutput({ outputError: (words, write) => write(plainer(words)) })
+  .configureOutput({
+    outputError: (said, write) =>
+      write(`${plainer(said)}${/required option/.test(said) ? exampleOf(words[0]) : ''}`),
+  })
   .configureHelp({ sortSubcommands: false, showGlobalOptions: false });
 
 for (const add of await Promise.all(called(words).map((load) => load()))) add(program);

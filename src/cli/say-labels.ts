@@ -1,4 +1,6 @@
+import { sayCount } from '../catalogue/say-count.ts';
 import type { LabelsWritten, Sheet } from '../export/labels/index.ts';
+import { sayFoldersAndBoxes } from '../housing/say-boxes.ts';
 
 /** What was asked for. */
 interface Asked {
@@ -27,15 +29,11 @@ export function* sayWritten(
   }
   const folders = labels.filter(({ of }) => of === 'folder').length;
   const boxes = labels.length - folders;
-  const parts = [count(folders, 'folder', 'folders'), count(boxes, 'box', 'boxes')].filter(
-    (part) => part !== '',
-  );
-  yield `${out}: labels for ${parts.join(' and ')}, on ${count(sheets, 'sheet', 'sheets')}.`;
+  // Only our own packages are counted by themselves; whatever others keep things in is a box to its label.
+  const packages = labels.filter(({ of, type }) => of === 'box' && type === 'Package').length;
+  yield `${out}: labels for ${sayFoldersAndBoxes(folders, boxes - packages, packages)}, on ${sayCount(sheets, 'sheet')}.`;
   yield `Sheets to use: ${sheet.words}.`;
   yield UNSCALED.trimEnd();
   if (next !== undefined) yield `The last sheet has labels left; the next time begin with: --start ${next}`;
   if (folders > 0 && boxes > 0) yield 'Larger labels for the boxes alone: --only boxes';
 }
-
-const count = (number: number, one: string, many: string): string =>
-  number === 0 ? '' : `${number} ${number === 1 ? one : many}`;

@@ -1,12 +1,13 @@
 import { existsSync } from 'node:fs';
-import { basename, resolve } from 'node:path';
+import { readdir } from 'node:fs/promises';
+import { basename, join, resolve } from 'node:path';
 import type { Command } from 'commander';
 import type { Finding } from '../catalogue/finding.ts';
 import { printJson, printLines } from './options.ts';
 
 /**
  * What `kinfonds` without a command does: in a catalogue folder it says where things stand and what to do next,
- * elsewhere it prints the help.
+ * above one it says where they are, elsewhere it prints the help.
  * @throws CatalogueError where something in the catalogue must be mended first
  */
 export async function statusAction(program: Command, json = process.argv.includes('--json')): Promise<void> {
@@ -16,7 +17,8 @@ export async function statusAction(program: Command, json = process.argv.include
       program.error(`error: --json without a command needs a catalogue folder, one with a ${SETTINGS_FILE}`, {
         exitCode: 2,
       });
-    return program.outputHelp();
+    const below = await cataloguesBelow();
+    return below.length === 0 ? program.outputHelp() : printLines(sayBelow(below));
   }
   const { CatalogueError } = await import('../catalogue/finding.ts');
   const { loadCatalogue } = await import('../catalogue/load.ts');
@@ -44,6 +46,26 @@ export async function statusAction(program: Command, json = process.argv.include
   if (json) return printJson({ ...status, next });
   printLines(sayStatus(status));
   printLines(sayNextStep(next));
+}
+
+/** The folders here, in their order, that are catalogue folders. */
+async function cataloguesBelow(): Promise<string[]> {
+  const { SETTINGS_FILE } = await import('../catalogue/load-findings.ts');
+  const names = await readdir('.').catch(() => []);
+  return names.filter((name) => existsSync(join(name, SETTINGS_FILE))).sort();
+}
+
+const NAMED = 5;
+
+function sayBelow(folders: readonly string[]): string[] {
+  const named = folders.slice(0, NAMED).map((name) => `${name}/`);
+  const more = folders.length - named.length;
+  const all = more > 0 ? [...named, `${more} more`] : named;
+  const said = all.length === 1 ? all.join('') : `${all.slice(0, -1).join(', ')} and ${all.at(-1)}`;
+  return [
+    `No catalogue here; there ${folders.length === 1 ? 'is one' : 'are some'} in ${said}.`,
+    `Go there and type kinfonds: it says where things stand, and what to do next. All commands: kinfonds help`,
+  ];
 }
 
 /** The finding that the list holds no thing, where nothing else must be mended. */

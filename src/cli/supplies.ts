@@ -20,7 +20,7 @@ export function suppliesCommand(program: Command): void {
       const { loadCatalogue } = await import('../catalogue/load.ts');
       const { localDay } = await import('../catalogue/local-day.ts');
       const { arrangement } = await import('../arrange/index.ts');
-      const { suppliesFor } = await import('../housing/supplies-for.ts');
+      const { foldersApart, suppliesFor } = await import('../housing/supplies-for.ts');
       const { notToBeBoxed, sayNotBoxed } = await import('../review/index.ts');
       const catalogue = await loadCatalogue(folder);
       const arranged = arrangement(catalogue, localDay());
@@ -43,10 +43,12 @@ export function suppliesCommand(program: Command): void {
         process.stdout.write(`${out}\n`);
         return;
       }
-      const { suppliesTable } = await import('../housing/supplies.ts');
+      const { sayFoldersApart, suppliesTable } = await import('../housing/supplies.ts');
       printLines(suppliesTable(rows));
       process.stderr.write(
         'Measures are outside, the longer side first. Acid-free material is best; where there is none, what is at hand serves.\n',
       );
+      const apart = sayFoldersApart(foldersApart(arranged.groups));
+      if (apart !== '') process.stderr.write(`${apart}\n`);
     });
 }

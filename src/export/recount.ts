@@ -34,7 +34,7 @@ function countOf({ unit, quantity, approximate = false }: Extent): Count {
   return { unit: { ...words, key: fold(words.one) }, number: quantity, approximate };
 }
 
-/** Counted things are counted again, and so are folders and boxes; room on the shelf cannot be. */
+/** Counted things are counted again, and so are folders, boxes and packages; room on the shelf cannot be. */
 export function extentsLeft(left: Component, whole: Component): Extent[] {
   const things = whole.extents.filter(({ type }) => type === 'materialtype');
   const counts = things.length === 0 ? undefined : countsOf(left);
@@ -52,16 +52,16 @@ export function extentsLeft(left: Component, whole: Component): Extent[] {
       ? []
       : extentsOf(isOneSum ? [{ unit: ITEM, ...total }] : counts);
   const carriers = whole.extents.flatMap((extent) => {
-    const type = /^(folder|box)(?:e?s)?$/.exec(extent.unit)?.[1];
+    const type = /^(folder|box|package)(?:e?s)?$/.exec(extent.unit)?.[1];
     if (extent.type !== 'carrier' || type === undefined) return [];
     const quantity = carriersOf(left, type);
-    const unit = quantity === 1 ? type : type === 'box' ? 'boxes' : 'folders';
+    const unit = quantity === 1 ? type : type === 'box' ? 'boxes' : `${type}s`;
     return quantity === 0 ? [] : [{ ...extent, quantity, unit }];
   });
   return [...counted, ...carriers];
 }
 
-/** How many folders or boxes the containers below name; folders 4-6 are three. */
+/** How many folders, boxes or packages the containers below name; folders 4-6 are three. */
 function carriersOf(unit: Component, type: string): number {
   const numbers = new Set<string>();
   const note = ({ containers, children }: Component) => {

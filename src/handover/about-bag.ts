@@ -1,9 +1,11 @@
 import type { Settings } from '../catalogue/settings.ts';
 import { sayTotals } from './inventory-papers.ts';
+import { SOFTWARE } from './software.ts';
 import type { Summary } from './summary.ts';
 
 /**
- * What `bag-info.txt` says of a package, by the labels that RFC 8493, 2.2.2, reserves.
+ * What `bag-info.txt` says of a package, by the labels that RFC 8493, 2.2.2, reserves, and what made it: that section
+ * allows further labels.
  * @param today YYYY-MM-DD
  */
 export function aboutBag(summary: Summary, settings: Settings, today: string): [string, string][] {
@@ -16,6 +18,7 @@ export function aboutBag(summary: Summary, settings: Settings, today: string): [
     ['Contact-Name', author ?? ''],
     ['External-Description', abstract === undefined ? what : `${what} ${abstract}`],
     ['Bagging-Date', today],
+    ['Bag-Software-Agent', SOFTWARE],
     ['External-Identifier', code],
     ['Internal-Sender-Identifier', settings.prefix],
     [

@@ -6,7 +6,7 @@ import { nearest } from '../catalogue/nearest.ts';
 import type { Settings } from '../catalogue/settings.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import type { PlacedGroup } from '../housing/placed.ts';
-import { saysItStays } from './says-it-stays.ts';
+import { saysItStays } from '../review/says-it-stays.ts';
 import { type HeldUnit, type HeldUnits, heldUnits } from './taken-in/held-units.ts';
 
 /** Why a thing stays: the list marks it, `collection.yaml` names it or its group, its access says so, or it is restricted. */

@@ -4,6 +4,7 @@ import type { Settings } from '../catalogue/settings.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import { foldersOf, type HeldFolder, type ShelfUnit } from '../housing/placed.ts';
 import { countOf } from '../kinds/extents.ts';
+import { type NotBoxed, sayNotBoxed } from '../review/index.ts';
 import { placedCodes } from './placed-codes.ts';
 
 /** What is handed over as one piece: a folder, or a thing that lies apart. */
@@ -23,10 +24,19 @@ export interface InventoryRow {
   approximate: boolean;
   /** Whether it is a unit of a finding aid that was taken in, which may name no box for what lies in one. */
   isUnit?: true;
+  /** What keeps it, or something in it, from being boxed before somebody has looked: to follow the title in brackets. */
+  caution?: string;
 }
 
-/** Everything that is handed over, box by box; what lies on no shelf comes last. */
-export function inventory({ aid, groups, boxes }: Arrangement, settings: Settings): InventoryRow[] {
+/**
+ * Everything that is handed over, box by box; what lies on no shelf comes last.
+ * @param notBoxed by reference code
+ */
+export function inventory(
+  { aid, groups, boxes }: Arrangement,
+  settings: Settings,
+  notBoxed: ReadonlyMap<string, NotBoxed>,
+): InventoryRow[] {
   const codes = placedCodes(groups, settings);
   const units = unitsByCode(aid.collection);
   const row = (code: string | undefined = '', things: readonly Thing[]): InventoryRow => {
@@ -43,10 +53,25 @@ export function inventory({ aid, groups, boxes }: Arrangement, settings: Setting
   const rowOf = (unit: ShelfUnit): InventoryRow => {
     const { folder, things } = unit;
     const lots = folder.held?.units.includes(unit) ? folder.held.units : (things[0]?.units ?? []);
-    const inside = lots.indexOf(unit) > 0 ? [] : things.map(({ thing }) => thing);
-    const [first] = things;
-    if (lots !== folder.held?.units) return row(first && codes.things.get(first.thing), inside);
-    return { folder: foldersOfLot(folder.held, unit), ...row(codes.folders.get(folder), inside) };
+    const all = things.map(({ thing }) => thing);
+    const inside = lots.indexOf(unit) > 0 ? [] : all;
+    const [first] = all;
+    if (lots !== folder.held?.units)
+      return { ...row(first && codes.things.get(first), inside), ...cautionOf(all, false) };
+    return {
+      folder: foldersOfLot(folder.held, unit),
+      ...row(codes.folders.get(folder), inside),
+      ...cautionOf(all, true),
+    };
+  };
+  const cautionOf = (things: readonly Thing[], inFolder: boolean): Pick<InventoryRow, 'caution'> => {
+    const found = things.flatMap((thing) => {
+      const one = notBoxed.get(codes.things.get(thing) ?? '');
+      return one === undefined
+        ? []
+        : [inFolder ? `in it ${one.thing}, ${sayNotBoxed(one)}` : sayNotBoxed(one)];
+    });
+    return found.length === 0 ? {} : { caution: found.join('; ') };
   };
   const shelved = boxes.flatMap(({ type, number, units: content }) =>
     content.map((unit): InventoryRow => ({ box: { type, number }, ...rowOf(unit) })),
@@ -54,7 +79,13 @@ export function inventory({ aid, groups, boxes }: Arrangement, settings: Setting
   const others = foldersOf(groups).flatMap(({ things }) =>
     things.filter((placed) => placed.units.length === 0),
   );
-  return [...shelved, ...others.map(({ thing }) => row(codes.things.get(thing), [thing]))];
+  return [
+    ...shelved,
+    ...others.map(({ thing }) => ({
+      ...row(codes.things.get(thing), [thing]),
+      ...cautionOf([thing], false),
+    })),
+  ];
 }
 
 /** A bundle too large for a box has a share of its folders in each. */

@@ -4,6 +4,7 @@ import { CatalogueError, type Finding } from '../catalogue/finding.ts';
 import { FORMAT_NAMES } from '../catalogue/format-names.ts';
 import type { Content } from '../catalogue/write-whole.ts';
 import { FORMATS } from '../export/formats.ts';
+import { notToBeBoxed } from '../review/index.ts';
 import type { SchemaPlaces } from '../xml/schema-folders.ts';
 import { type CopyToGive, withNames } from './copies-to-give.ts';
 import { despite } from './despite.ts';
@@ -54,18 +55,18 @@ export function packageFiles(
   const linked = given.things.map((thing) => withNames(thing, named, '../copies/'));
   const base = given.base === undefined ? {} : { base: withCopyNames(given.base, named) };
   const arranged: Arrangement = arrangement({ ...given, ...base, things: linked }, today);
+  const notBoxed = notToBeBoxed({ ...given, things: linked }, arranged);
   const rows =
     given.base === undefined
-      ? inventory(arranged, given.settings)
-      : inventoryWith(given.base, arranged, { ...given, things: linked }, today);
+      ? inventory(arranged, given.settings, notBoxed)
+      : inventoryWith(given.base, arranged, { ...given, things: linked }, notBoxed, today);
   const summary = summaryOf(arranged, given, rows, copies, findings);
-  const there = copies.filter(({ name }) => name !== undefined).length;
   const files: PackageFile[] = [
     { path: 'READ-ME-FIRST.txt', content: readMe(summary, FORMAT_NAMES, made !== undefined) },
     ...(made === undefined ? [] : [{ path: 'despite.txt', content: despite(made.reason, made.findings) }]),
     ...(listed.length === 0 ? [] : [{ path: 'list.csv', content: listToCsv(listed) }]),
     { path: 'inventory.csv', content: inventoryToCsv(summary.rows) },
-    { path: 'inventory.html', content: paperToPage(inventoryPaper(summary.title, summary.rows, there)) },
+    { path: 'inventory.html', content: paperToPage(inventoryPaper(summary)) },
     { path: 'technical-facts.csv', content: technicalFacts(copies) },
     ...inBothForms('letter-of-offer', letterOfOffer(summary)),
     ...inBothForms('deed-of-gift-checklist', deedOfGiftChecklist(summary)),

@@ -3,6 +3,8 @@ import { sayTotals } from './inventory-papers.ts';
 import { withArticle } from './papers/paper.ts';
 import { sayLocations } from './papers/say-locations.ts';
 import { printed } from './printed.ts';
+import { sayNotSettled } from './say-not-settled.ts';
+import { SOFTWARE } from './software.ts';
 import type { Summary } from './summary.ts';
 
 /** What stands in the folder `finding-aid`, for somebody who knows none of these names. */
@@ -11,10 +13,13 @@ const FORMS: Readonly<Record<FormatName, readonly [file: string, says: string]>>
   ead2002: ['ead2002.xml', 'the same in the older form of that standard, EAD 2002'],
   dc: [
     'dublin-core/',
-    'a record of each folder in simple Dublin Core; dublin-core.csv holds the same as a table',
+    'a record of the collection, of each folder or bundle, and of whatever has a copy or is restricted, in simple Dublin Core; dublin-core.csv holds the same as a table',
   ],
   dcterms: ['dcterms/', 'the same records in the wider terms of Dublin Core'],
-  'eac-cpf': ['eac-cpf/', 'a record of each person, family and organisation (Encoded Archival Context)'],
+  'eac-cpf': [
+    'eac-cpf/',
+    'a record of each person, family and organisation of whom more than the name is known (Encoded Archival Context)',
+  ],
   html: ['finding-aid.html', 'the finding aid as one page for any web browser; it needs no network'],
   json: ['finding-aid.json', 'everything the finding aid says, as JSON'],
   csv: ['finding-aid.csv', 'the finding aid as a table for any spreadsheet'],
@@ -78,7 +83,7 @@ function facts({
     ['Languages', languages.join(', ')],
     ['Handed over by', [giver.name, ...(giver.address ?? [])].join(', ')],
     ['Described by', author],
-    ['Described in', described],
+    [isDay(described) ? 'Described on' : 'Described in', described],
   ];
   return [
     '',
@@ -88,12 +93,20 @@ function facts({
   ];
 }
 
-function order({ arrangement, groups, code, example, isTakenIn }: Summary): string[] {
+/** A day (2026-09-20) and not a year or a month. */
+const isDay = (date: string | undefined) => date !== undefined && /^\d{4}-\d{2}-\d{2}/.test(date);
+
+function order(summary: Summary): string[] {
+  const { arrangement, groups, code, example, isTakenIn, isSettled } = summary;
+  const loose = sayNotSettled(summary);
+  const pencilled =
+    ' The codes are meant to be on the folders in pencil. Numbers are given once while a collection is sorted and are not used again, so that a number that is not there means nothing by itself.';
   return [
     ...(arrangement === undefined ? [] : [arrangement, '']),
     isTakenIn
       ? 'The order and the reference codes are those of the finding aid that the collection came with; what was added to it later may have no code.'
-      : `Every unit has a reference code${example === undefined ? '' : `, such as ${example}`}. It begins with ${code} for the whole. Behind that stand the numbers of the group (and of a group within it, if there is one), of the folder in the group, and last of the thing in the folder. The codes are meant to be on the folders in pencil. Numbers are given once while a collection is sorted and are not used again, so that a number that is not there means nothing by itself.`,
+      : `Every unit has a reference code${example === undefined ? '' : `, such as ${example}`}. It begins with ${code} for the whole. Behind that stand the numbers of the group (and of a group within it, if there is one), of the folder in the group, and last of the thing in the folder.${isSettled ? pencilled : ''}`,
+    ...(loose.length === 0 ? [] : ['', ...loose]),
     '',
     'The groups are:',
     ...groups.map(({ code: own, title, dates, extent }) => {
@@ -163,7 +176,7 @@ const CHECK = [
   '',
   '    sha512sum -c manifest-sha512.txt',
   '',
-  'Each line should end in OK. manifest-sha256.txt serves as well, with sha256sum. Any program that validates BagIt bags looks besides whether anything is missing or was added. Do it once a year and after every move to another disk, keep at least two copies in two places, and never write one copy over another before both have been checked.',
+  `Each line should end in OK. manifest-sha256.txt serves as well, with sha256sum. Any program that validates BagIt bags looks besides whether anything is missing or was added; ${SOFTWARE}, with which this was made, does so as well: kinfonds verify, and behind it the name of that folder. Do it once a year and after every move to another disk, keep at least two copies in two places, and never write one copy over another before both have been checked.`,
 ];
 
 const WRITTEN = [

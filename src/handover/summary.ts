@@ -2,6 +2,7 @@ import type { Arrangement } from '../arrange/index.ts';
 import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { Component, Repository } from '../catalogue/component.ts';
 import type { Finding } from '../catalogue/finding.ts';
+import { isSettled } from '../catalogue/settled.ts';
 import { displayDate } from '../dates/index.ts';
 import { sayExtent } from '../housing/extent.ts';
 import type { CopyToGive } from './copies-to-give.ts';
@@ -33,6 +34,8 @@ export interface Summary {
   withCondition: number;
   /** Whether the collection came with a finding aid of others, whose codes and order are theirs. */
   isTakenIn: boolean;
+  /** Whether every thing of the list has its numbers for good, so that they can stand on folders and boxes. */
+  isSettled: boolean;
   /** How many rows the list has; a finding aid that was taken in may have none beside it. */
   listed: number;
   /** What can hurt somebody or spread. */
@@ -47,7 +50,7 @@ export interface Summary {
  */
 export function summaryOf(
   { aid }: Pick<Arrangement, 'aid'>,
-  { settings, things, base }: Pick<Catalogue, 'settings' | 'things' | 'base'>,
+  { settings, things, settled, base }: Pick<Catalogue, 'settings' | 'things' | 'settled' | 'base'>,
   rows: readonly InventoryRow[],
   copies: readonly CopyToGive[],
   findings: readonly Finding[],
@@ -74,7 +77,7 @@ export function summaryOf(
     dates: datesOf(collection),
     extent:
       (base === undefined ? settings.extent : undefined) ??
-      sayExtent(collection.extents.filter(({ type }) => type === 'spaceoccupied')),
+      roomOf(collection, base === undefined && rows.some(({ box }) => box?.type === 'package')),
     creators: collection.creators.map(({ agent }) => names.get(agent) ?? agent),
     languages: collection.languages.filter(({ code }) => code !== 'und').map(({ name }) => name),
     groups: collection.children.map((unit) => ({
@@ -89,11 +92,18 @@ export function summaryOf(
       [...unitsIn(base)].filter(({ physicalCharacteristics }) => physicalCharacteristics !== undefined)
         .length,
     isTakenIn: base !== undefined,
+    isSettled: isSettled({ things, settled }),
     listed: things.length,
     dangers: findings.filter(({ rule }) => rule.startsWith('danger.')),
     rows,
     copies,
   };
+}
+
+/** Worked out from boxes; packages are of no known size. */
+function roomOf({ extents }: Component, hasPackages: boolean): string {
+  const room = sayExtent(extents.filter(({ type }) => type === 'spaceoccupied'));
+  return room !== '' && hasPackages ? `${room}, without the packages` : room;
 }
 
 const unitsIn = (base: Catalogue['base']) => (base === undefined ? [] : unitsFrom(base.collection));

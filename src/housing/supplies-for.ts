@@ -30,4 +30,10 @@ export function suppliesFor({
   return supplies({ holders, filled: filledBoxes(boxes) });
 }
 
+/** How many of the folders to get hold no folder of the outline, but something that lies apart from its own. */
+export const foldersApart = (groups: readonly PlacedGroup[]): number =>
+  foldersOf(groups)
+    .flatMap(({ things }) => things)
+    .reduce((sum, { apart }) => sum + (apart?.holder?.type === 'folder' ? apart.holders : 0), 0);
+
 const needed = (holder: Holder, number: number) => ({ holder, number });

@@ -48,6 +48,10 @@ export const suppliesCsv = (rows: readonly Supply[]): string =>
 export const suppliesTable = (rows: readonly Supply[]): string[] =>
   textTable([HEADINGS, ...rows.map(cellsOf)]);
 
+/** Why there are more folders to get than the outline numbers; blank where there are not. */
+export const sayFoldersApart = (number: number): string =>
+  number === 0 ? '' : `Folders: ${number} more than in the outline, for what lies apart.`;
+
 const cellsOf = ({ what, number, millimetres, inches, material, use }: Supply) => [
   String(number),
   what,

@@ -12,6 +12,7 @@ import { dangerRules } from './danger.ts';
 import { reviewDates } from './dates.ts';
 import { reviewDescription } from './description.ts';
 import { reviewDoubles } from './doubles.ts';
+import { reviewFamilyOnly } from './family-only.ts';
 import { reviewGroups } from './groups.ts';
 import { reviewHousing } from './housing.ts';
 import { wordTables } from './own-words.ts';
@@ -67,6 +68,7 @@ export function review(
     reviewDoubles,
     danger,
     (held, aid) => reviewPrivate(held, aid, today, tables.private),
+    reviewFamilyOnly,
     (held) => reviewHousing(held, arranged),
     (held) => (copies === undefined ? [] : reviewCopies(held, copies.facts, copies.unlisted)),
   ];

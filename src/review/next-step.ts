@@ -1,8 +1,9 @@
 import { typed } from '../catalogue/say-command.ts';
+import { sayNumbersDown } from '../intake/numbers-not-written.ts';
 import type { Status } from './status.ts';
 import { sayFindings } from './verdict.ts';
 
-/** The one command to run next, and why. */
+/** The one command to run next, and why; or what is to be done before. */
 export interface NextStep {
   command: string;
   why: string;
@@ -11,7 +12,7 @@ export interface NextStep {
 /** What to do where the list holds no thing yet. */
 export const FILL_IN: NextStep = {
   command: 'kinfonds begin --preview',
-  why: 'First write one thing in each row of the list. This then shows how each row is understood.',
+  why: 'First write one thing in each row of the list. This then shows how they are understood.',
 };
 
 /**
@@ -22,18 +23,18 @@ export const FILL_IN: NextStep = {
  * @param today YYYY-MM-DD
  */
 export function nextStep(status: Status, folder: string, today: string): NextStep {
-  const { findings, onThings, numbers, labels, exported, handedOver: last } = status;
+  const { findings, onThings, numbers, copies, labels, exported, handedOver: last } = status;
   const { must, should } = findings;
   if (numbers.settled === 0 && onThings > 0) {
     const why = `${sayFindings(onThings)} on things or boxes should be mended, or answered in collection.yaml, before the numbers are fixed for good.`;
     return { command: 'kinfonds check', why };
   }
   if (numbers.notSettled > 0 || numbers.notListed > 0) {
-    const why =
+    const settles =
       numbers.settled === 0
-        ? 'It fixes the numbers, so that they can be written on the folders. Look at the order first: kinfonds arrange'
+        ? `It fixes the numbers, so that they can be written on the folders. Look first at the order: kinfonds arrange${copies > 0 ? '; and at the copies: kinfonds check' : ''}`
         : 'It gives new things their places and leaves the others where they are.';
-    return { command: 'kinfonds arrange --settle', why };
+    return { command: 'kinfonds arrange --settle', why: `${byHand(status)}${settles}` };
   }
   const toPrint = labels.fresh + labels.changed;
   const hasPrinted = labels.printed + labels.changed > 0;
@@ -63,7 +64,7 @@ export function nextStep(status: Status, folder: string, today: string): NextSte
   if (last === undefined ? status.isPromised : last.before) {
     const why =
       last === undefined
-        ? 'Everything is ready for the package that goes to the recipient. Read the papers before they go.'
+        ? `Everything is ready for the package that goes to the recipient${copies > 0 ? ', if kinfonds check says so of the copies too' : ''}. Read the papers before they go.`
         : 'The catalogue was changed after the last package was made.';
     return { command: `kinfonds hand-over --out ${typed(`../${folder}-${today}`)}`, why };
   }
@@ -73,6 +74,13 @@ export function nextStep(status: Status, folder: string, today: string): NextSte
   }
   return {
     command: 'kinfonds find WORDS',
-    why: 'All is in its place. Try five things that you would look for.',
+    why: `All is in its place${copies > 0 ? ', if kinfonds check says so of the copies too' : ''}. Try five things that you would look for.`,
   };
+}
+
+/** What must be done with a list into which the program writes no numbers. */
+function byHand({ list: { file }, numbers: { toFillIn = [] } }: Status): string {
+  if (toFillIn.length === 0) return '';
+  const which = toFillIn.length === 1 ? 'the thing' : 'each thing';
+  return `First give ${which} that has none its number in the column “number” of ${file}: downwards ${sayNumbersDown(toFillIn)}; the program writes numbers only into list.csv. `;
 }

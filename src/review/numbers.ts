@@ -4,6 +4,7 @@ import type { Finding } from '../catalogue/finding.ts';
 import { sayCommand } from '../catalogue/say-command.ts';
 import { changedPlaces } from './numbers-changed-places.ts';
 import { lostRows, unknownNumbers } from './numbers-lost.ts';
+import { outgrown } from './numbers-outgrown.ts';
 import { maskNumbers } from './private-numbers.ts';
 
 /** Settled numbers that no longer agree with the list, and things that would now be sorted elsewhere. */
@@ -15,27 +16,20 @@ export function reviewNumbers(catalogue: Catalogue, arranged: Arrangement): Find
     ...(unknownNumbers(catalogue).length === 0 ? [] : lostRows(catalogue)),
     ...perhapsSettled(catalogue, arranged),
     ...otherBoxes(catalogue),
+    ...outgrown(catalogue, arranged),
     ...gaps(catalogue, arranged),
     ...elsewhere(catalogue, arranged),
   ];
 }
 
-/** Without these nobody knows how much room a thing takes. */
-const UNREAD: ReadonlySet<string> = new Set(['list.size-unknown', 'list.quantity-unreadable']);
-
 /**
- * Why numbers are not to be settled as things stand: what is settled now is pencilled on folders for good, so nothing
- * is guessed.
+ * Why numbers are not to be settled as things stand: what is settled now is pencilled on folders for good. A size or a
+ * quantity that cannot be read does not stop it: such a thing gets its place as one does of which the list says nothing,
+ * and where it takes more room than was thought, `housing.tight` or `numbers.outgrown` says so once the list is mended.
  * @param catalogue as loaded from its folder
  */
 export function stopsSettling(catalogue: Catalogue, settling: Settling): Finding[] {
-  const unread = catalogue.findings.filter(({ rule }) => UNREAD.has(rule));
-  const all = [
-    ...unread,
-    ...changedPlaces(catalogue),
-    ...lostRows(catalogue),
-    ...perhapsSettled(catalogue, settling),
-  ];
+  const all = [...changedPlaces(catalogue), ...lostRows(catalogue), ...perhapsSettled(catalogue, settling)];
   return all.map((finding) => ({ ...finding, weight: 'must' }));
 }
 

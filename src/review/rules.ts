@@ -207,6 +207,7 @@ export const RULES: Readonly<Record<string, readonly Rule[]>> = {
     ),
     row('numbers.gap', 'consider', 'A settled number belongs to nothing in the list'),
     row('numbers.other-box', 'should', 'The list and the settled numbers name different boxes'),
+    row('numbers.outgrown', 'should', 'A settled thing is larger than the folder of its place', P),
     row('numbers.would-move', 'consider', 'A settled thing would now be sorted elsewhere', P),
     row('housing.no-box', 'should', 'A thing fits into none of the boxes at hand', P),
     row('housing.tight', 'should', 'The content of a settled box is thicker than the box is deep', P),
@@ -343,6 +344,14 @@ export const RULES: Readonly<Record<string, readonly Rule[]>> = {
       'private.restriction-ended',
       'consider',
       'A restriction has ended by its own date, and the list still calls it one',
+      P,
+    ),
+  ],
+  'Handing over': [
+    row(
+      'access.family-only',
+      'consider',
+      'Access for the family only is taken to mean that a thing stays when the rest is handed over',
       P,
     ),
   ],

@@ -45,17 +45,18 @@ function sayShelf({ shelf: { folders, boxes, packages } }: Status): string {
   return `${sayCount(folders, 'folder')} in ${sayCount(boxes, 'box', 'boxes')}${apart}`;
 }
 
-function sayNumbers({ numbers: { settled, notSettled, notListed } }: Status): string {
+function sayNumbers({ list, numbers: { settled, notSettled, notListed, toFillIn = [] } }: Status): string {
   const gone = notListed === 0 ? '' : `; ${notListed} settled before and not in the list any more`;
-  if (settled === 0) return `not settled${gone}`;
-  return `${notSettled === 0 ? 'settled' : `${settled} settled, ${notSettled} not yet`}${gone}`;
+  const missing = toFillIn.length === 0 ? '' : `; ${toFillIn.length} still to be filled in, in ${list.file}`;
+  if (settled === 0) return `not settled${gone}${missing}`;
+  return `${notSettled === 0 ? 'settled' : `${settled} settled, ${notSettled} not yet`}${gone}${missing}`;
 }
 
-function sayFindings({ findings }: Status): string {
+function sayFindings({ findings, copies }: Status): string {
   const parts = WEIGHTS.flatMap((weight) =>
     findings[weight] === 0 ? [] : [`${findings[weight]} ${weight}`],
   );
-  return `${parts.length === 0 ? 'none' : parts.join(', ')} (without looking at the copies)`;
+  return `${parts.length === 0 ? 'none' : parts.join(', ')}${copies === 0 ? '' : ' (kinfonds check looks at the copies too)'}`;
 }
 
 function sayLabels({ labels: { fresh, changed, printed } }: Status): string {

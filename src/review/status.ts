@@ -1,11 +1,13 @@
-import type { Arrangement } from '../arrange/index.ts';
+import { type Arrangement, freeNumbers } from '../arrange/index.ts';
 import type { Catalogue } from '../catalogue/catalogue.ts';
 import { type Finding, WEIGHTS, type Weight } from '../catalogue/finding.ts';
 import { SETTINGS_FILE } from '../catalogue/load-findings.ts';
 import type { Traces } from '../catalogue/traces.ts';
+import { isPath } from '../copies/index.ts';
 import { labelsOf } from '../export/labels/labels-of.ts';
 import { newLabels } from '../export/labels/printed.ts';
 import { folderCount, foldersOf } from '../housing/placed.ts';
+import { canTakeNumbers } from '../intake/numbers-not-written.ts';
 
 /** Where a catalogue stands, in figures. Days are written YYYY-MM-DD. */
 export interface Status {
@@ -17,7 +19,11 @@ export interface Status {
     notSettled: number;
     /** Settled things that the list does not have any more; settling again says of each that it is gone. */
     notListed: number;
+    /** Numbers to be filled into the list by hand before settling, since the program cannot write into its file. */
+    toFillIn?: readonly string[];
   };
+  /** How many digital copies the list names. */
+  copies: number;
   /** Digital copies are not looked at, since that takes long. */
   findings: Record<Weight, number>;
   /** Of those that must or should be mended, how many are on single things or boxes, not on the collection as a whole. */
@@ -44,6 +50,7 @@ export function statusOf(
   const live = new Set(settled.flatMap(({ number, gone }) => (gone === undefined ? [number] : [])));
   const numbers = new Set(things.map(({ number }) => number));
   const notSettled = things.filter(({ number }) => number === undefined || !live.has(number)).length;
+  const toFillIn = canTakeNumbers(listFile) ? [] : freeNumbers({ things, settled });
   const labels = newLabels(labelsOf(aid), printed);
   const last = packages.toSorted((one, other) => (one.day < other.day ? 1 : -1))[0];
   return {
@@ -63,7 +70,9 @@ export function statusOf(
       settled: things.length - notSettled,
       notSettled,
       notListed: [...live].filter((number) => !numbers.has(number)).length,
+      ...(toFillIn.length > 0 && { toFillIn }),
     },
+    copies: new Set(things.flatMap(({ copies }) => copies.filter(isPath))).size,
     findings: byWeight(findings),
     onThings: findings.filter(
       ({ weight, place }) => (weight === 'must' || weight === 'should') && place.file !== SETTINGS_FILE,

@@ -9,7 +9,7 @@ export function verdict(findings: readonly Finding[]): string {
     return `Not ready to be handed over: ${musts === 1 ? 'one finding stands' : `${musts} findings stand`} in the way.${care}`;
   }
   if (shoulds > 0) {
-    return `Nothing stands in the way of handing it over, but ${shoulds === 1 ? 'one finding' : `${shoulds} findings`} should be mended or answered first.${care}`;
+    return `Nearly ready to be handed over: ${shoulds === 1 ? 'one finding' : `${shoulds} findings`} should be mended or answered first.${care}`;
   }
   return `Ready to be handed over.${care}`;
 }

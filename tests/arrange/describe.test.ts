@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
+import { parse } from 'yaml';
 import { gatherAgents } from '../../src/arrange/agents.ts';
 import { arrange, arrangement, compareSortings, leftOver, outline } from '../../src/arrange/index.ts';
-import { sortingTable } from '../../src/arrange/sorting-table.ts';
+import { sortingNotes, sortingTable } from '../../src/arrange/sorting-table.ts';
 import { type Component, component } from '../../src/catalogue/component.ts';
 import { findingAid } from '../../src/catalogue/finding-aid.ts';
 import { languageUse } from '../../src/catalogue/languages.ts';
@@ -357,6 +358,15 @@ describe('weighing ways of sorting', () => {
       leftOver: 1,
     });
     expect(sortingTable(summaries).filter((line) => line.startsWith('→'))).toHaveLength(1);
+  });
+
+  test('says how to write a way that is not chosen, in words that collection.yaml takes', () => {
+    const summaries = compareSortings(someSettings({ sort: { groups: ['kind', 'decade'] } }), things);
+    const [leftOver = '', choose = ''] = sortingNotes(summaries);
+    expect(leftOver).toContain('Left over');
+    const [, way, line = ''] = /such as “(.+?)”, write .* the line (.+?) \(/.exec(choose) ?? [];
+    expect(way).toBe('person, then kind');
+    expect(someSettings(parse(line)).sort.groups).toEqual(['person', 'kind']);
   });
 
   test('a way that is not among the usual ones is weighed too', () => {

@@ -115,14 +115,49 @@ describe('a catalogue around a list', () => {
               ['date', '1962 May 14 (written 14. Mai 1962)'],
               ['notes: Regal', 'oben'],
             ],
+            changed: ['date'],
           },
         ],
       },
     ]);
     expect(findings.map(({ rule }) => rule)).toEqual(['list.above-headings', 'list.column-unknown']);
-    expect([...sayPreview(tables)].join('\n')).toContain('  Regal  (kept in the notes)');
+    expect([...sayPreview(tables)]).toEqual([
+      'list.xlsx, headings in row 2, 1 thing',
+      '  Was    title',
+      '  Wann   date',
+      '  Regal  (kept in the notes)',
+      '',
+      'row 3  Brief | oben',
+      '  date: 1962 May 14 (written 14. Mai 1962)',
+      '',
+    ]);
     // The preview of the new folder is the same.
     expect(await previewCatalogue(folder)).toEqual({ tables, findings });
+  });
+
+  it.each([
+    [50, 50, []],
+    [51, 5, ['and 46 more rows']],
+  ])('of %i things shows %i', async (count, shown, more) => {
+    const rows = Array.from({ length: count }, (_, at) => `Letter ${at + 1},1913,\n`).join('');
+    const { tables } = await previewCatalogue(await folderWith({ 'list.csv': `Title,date,people\n${rows}` }));
+    const lines = [...sayPreview(tables)];
+    expect(lines[1]).toBe('  The headings mean what they say.');
+    expect(lines.filter((line) => /^row \d+ {2}Letter \d+ \| 1913$/.test(line))).toHaveLength(shown);
+    expect(lines.filter((line) => line.includes('more'))).toEqual(more);
+  });
+
+  it('tells what is understood otherwise than it is written, and nothing else, below its row', async () => {
+    const list =
+      'title,quantity,people,Shelf\nLetters,lots,Ada Quill;Nils Heron,top\nMaps,12,Ada Quill,low\n';
+    const { tables } = await previewCatalogue(await folderWith({ 'list.csv': list }));
+    expect([...sayPreview(tables)].slice(4)).toEqual([
+      'row 2  Letters | top',
+      '  people: Ada Quill; Nils Heron',
+      '  notes: quantity: lots',
+      'row 3  Maps | Ada Quill | 12 | low',
+      '',
+    ]);
   });
 
   it('is made although something in the list must be put right first', async () => {

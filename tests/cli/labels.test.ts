@@ -25,6 +25,32 @@ const listOf = (years: readonly number[]) =>
   `title,date,kind\n${years.map((year) => `Letter from Ada,${year},letter\n`).join('')}`;
 
 describe('kinfonds labels', () => {
+  test('packages of what fits into no box are counted beside the boxes, as everywhere', () => {
+    const folder = catalogue([1911]);
+    writeFileSync(
+      join(folder, 'list.csv'),
+      'title,date,kind,size\nLetter from Ada,1911,letter,\nMap of the river,1898,map,120 x 90 cm\n',
+    );
+    const { out } = kinfonds(['labels', folder, '--out', join(folder, 'labels.pdf')]);
+    expect(out).toContain('labels for 1 folder, 1 box and 1 package, on 1 sheet.');
+    expect(kinfonds(['arrange', folder]).out).toContain('; 1 folder, 1 package, 1 half A4 document box)');
+    expect(kinfonds(['arrange', folder, '--settle']).out).toContain(
+      'Settled: 2 things in 1 folder, 1 box and 1 package.',
+    );
+  });
+
+  test.each(['labels', 'hand-over', 'take-in'])(
+    '%s without what it needs is told with an example',
+    (name) => {
+      const { code, out, err } = kinfonds([name, 'quill-papers']);
+      expect([code, out]).toEqual([2, '']);
+      expect(err).toMatch(
+        new RegExp(`^error: required option '--.* not specified\\nExample: kinfonds ${name} .*\\n$`),
+      );
+      expect(kinfonds([name, '--help']).out).toContain(err.split('\n')[1]);
+    },
+  );
+
   test('says how many labels there are, on which sheets, and how to print them', () => {
     const folder = catalogue([1911, 1912, 1913]);
     const file = join(folder, 'labels.pdf');

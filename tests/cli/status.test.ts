@@ -1,5 +1,5 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { contentsOf, freshFolder, kinfonds } from '../support/kinfonds.ts';
 
@@ -37,6 +37,18 @@ describe('kinfonds without a command', () => {
     expect(kinfonds(['--help']).out).toContain(
       'Without a command, in a catalogue folder: where things stand',
     );
+  });
+
+  test('above a catalogue says where it is', () => {
+    const cwd = dirname(catalogue());
+    mkdirSync(join(cwd, 'empty'));
+    expect(kinfonds([], { cwd })).toMatchObject({ code: 0, err: '' });
+    expect(kinfonds([], { cwd }).out).toMatch(/^No catalogue here; there is one in quill papers\/\.\n/);
+    for (const name of ['heron', 'rook']) {
+      mkdirSync(join(cwd, name));
+      writeFileSync(join(cwd, name, 'collection.yaml'), YAML);
+    }
+    expect(kinfonds([], { cwd }).out).toContain('there are some in heron/, quill papers/ and rook/.');
   });
 
   test('a mistyped command is still named as such', () => {

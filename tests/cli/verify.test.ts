@@ -27,10 +27,13 @@ describe('kinfonds verify', () => {
     const { code, err, out } = kinfonds(['verify', bag]);
     expect([code, err]).toEqual([1, '']);
     expect(out).toContain(
-      'must  data/letter.txt: The file is not as it was: its SHA-512 is not what the list says.',
+      'must  data/letter.txt: The file is not as it was: its SHA-512 checksum is not what the manifest says.',
     );
     expect(out).toContain('must  data/ferry/bell.txt: The file is missing.');
     expect(out).toContain('must  data/new.txt: The file was not in the bag when it was made.');
+    // Nothing in the bag is to be changed before a sound copy exists, and that goes for what is extra too.
+    expect(out).toContain('it can be moved out once a sound copy exists');
+    expect(out.indexOf('can be moved out')).toBeLessThan(out.indexOf('1. Change nothing in this copy'));
     expect(out).toContain(
       `${bag}: not valid: 1 changed, 1 missing, 1 extra (BagIt 1.0, 3 files of 38 bytes, by SHA-512).`,
     );

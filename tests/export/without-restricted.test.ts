@@ -57,6 +57,21 @@ describe('without what is restricted', () => {
     expect(withoutRestricted(aid)).toBe(aid);
   });
 
+  test('packages are counted again as boxes are', () => {
+    const map = { kind: 'map', size: '120 x 90 cm' };
+    const aid = aidOf([
+      ...OPEN,
+      { ...map, title: 'The river' },
+      { ...map, title: 'The bend', access: 'closed' },
+    ]);
+    const packages = ({ collection }: FindingAid) =>
+      collection.extents.filter(({ unit }) => unit.startsWith('package'));
+    expect(packages(aid)).toMatchObject([{ quantity: 2, unit: 'packages' }]);
+    expect(packages(withoutRestricted(aid))).toMatchObject([{ quantity: 1, unit: 'package' }]);
+    const none = aidOf([...OPEN, { ...map, title: 'The bend', access: 'closed' }]);
+    expect(packages(withoutRestricted(none))).toEqual([]);
+  });
+
   test('nothing that only the closed thing carried is left', () => {
     const left = withoutRestricted(aidOf([...OPEN, CLOSED]));
     expect(JSON.stringify(left)).not.toMatch(

@@ -113,6 +113,11 @@ describe('a package', () => {
     expect(findings.map(({ rule }) => rule)).toEqual(['copies.location']);
 
     const info = files.get('bag-info.txt')?.toString() ?? '';
+    const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { version: string };
+    expect(info).toContain(`\nBag-Software-Agent: kinfonds ${version}\n`);
+    expect(text(files, 'READ-ME-FIRST.txt').replace(/\s+/g, ' ')).toContain(
+      `kinfonds ${version}, with which this was made, does so as well: kinfonds verify`,
+    );
     expect(info).toContain('Source-Organization: Quill family\n');
     expect(info).toContain(`Bagging-Date: ${TODAY}\n`);
     expect(info).toContain('External-Identifier: OC-17\n');
@@ -204,7 +209,16 @@ describe('a package', () => {
       new Set(lots.flatMap(({ box = '' }) => (box === '' ? [] : [box.replace('package ', '')]))),
     ).toEqual(boxes);
     expect(lots.filter(({ box }) => box === '').map(({ title }) => title)).toEqual(['Voice of Ada']);
-    expect(text(files, 'READ-ME-FIRST.txt')).toContain(`${boxes.size} box`);
+    // The map is larger than any box.
+    const words = text(files, 'READ-ME-FIRST.txt').replace(/\s+/g, ' ');
+    expect(words).toContain(`without the packages: ${boxes.size - 1} boxes and 1 package, `);
+    const aid = JSON.parse(text(files, 'finding-aid/finding-aid.json'));
+    const carriers = aid.collection.extents.map(({ quantity, unit }: { quantity: number; unit: string }) => [
+      unit,
+      quantity,
+    ]);
+    expect(carriers).toContainEqual(['boxes', boxes.size - 1]);
+    expect(carriers).toContainEqual(['package', 1]);
   });
 });
 

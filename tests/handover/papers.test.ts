@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { settle } from '../../src/arrange/index.ts';
+import type { Thing } from '../../src/catalogue/thing.ts';
 import { packageFiles } from '../../src/handover/package-files.ts';
 import { paperToMarkdown } from '../../src/handover/papers/markdown.ts';
 import { paperToPage } from '../../src/handover/papers/page.ts';
@@ -110,6 +112,63 @@ describe('papers', () => {
       expect(content(path)).not.toMatch(/ (?:src|href)=/);
     }
   });
+});
+
+const LOOSE = 'numbers of folders and boxes, and codes, need not be those on the things. Go by titles.';
+const PENCILLED = 'The codes are meant to be on the folders in pencil.';
+
+/** The papers of a package of some things, each text on one line. */
+function papersOf(things: readonly Partial<Thing>[], isSettled: boolean) {
+  const list = things.map((thing, at) => someThing({ row: at + 2, number: `${at + 1}`, ...thing }));
+  const catalogue = someCatalogue(SETTINGS, list);
+  const settled = isSettled ? settle(catalogue, false, '2026-03-01').rows : [];
+  const { files } = packageFiles({ ...catalogue, settled }, [], [], '2026-03-01');
+  return (path: string): string => {
+    const content = files.find((file) => file.path === path)?.content ?? '';
+    return (typeof content === 'string' ? content : [...content].join('')).replace(/\s+/g, ' ');
+  };
+}
+
+describe('numbers', () => {
+  const PAPERS = ['READ-ME-FIRST.txt', 'inventory.html', 'receipt.html', 'receipt.md'];
+
+  test('where they were not fixed, each paper that gives them says so', () => {
+    const words = papersOf([{ title: 'Bea to Tom', kind: 'letter' }], false);
+    for (const paper of PAPERS)
+      expect([paper, words(paper)]).toEqual([paper, expect.stringContaining(LOOSE)]);
+    expect(words('READ-ME-FIRST.txt')).not.toContain(PENCILLED);
+  });
+
+  test('where they were, none does', () => {
+    const words = papersOf([{ title: 'Bea to Tom', kind: 'letter' }], true);
+    for (const paper of PAPERS) expect(words(paper)).not.toContain(LOOSE);
+    expect(words('READ-ME-FIRST.txt')).toContain(PENCILLED);
+  });
+
+  test('the receipt says what a number means that is not there', () => {
+    expect(papersOf([{ title: 'Bea to Tom', kind: 'letter' }], true)('receipt.md')).toContain(
+      'Numbers that are missing here do not belong to what is handed over.',
+    );
+  });
+});
+
+test('the inventory marks what is not to be boxed, and the folder in which such a thing lies', () => {
+  const words = papersOf(
+    [
+      { title: 'Live .303 round', kind: 'object' },
+      { title: 'Nils to Ada', kind: 'letter', condition: 'mouldy' },
+      { title: 'Ada to Nils', kind: 'letter', date: dated('1950') },
+    ],
+    true,
+  );
+  const caution = 'not to be boxed before somebody has looked at it';
+  expect(words('inventory.html')).toContain(`Live .303 round (${caution}: ammunition)`);
+  expect(words('inventory.html')).toContain(`(in it “Nils to Ada” (no. 2, row 3), ${caution}: mould)`);
+  const csv = words('inventory.csv');
+  expect(csv).toContain('things,caution,received');
+  expect(csv).toContain(`,${caution}: ammunition,`);
+  // Of the three, the letter of 1950 is in a folder of its own.
+  expect(csv.split(caution)).toHaveLength(3);
 });
 
 describe('READ-ME-FIRST.txt', () => {

@@ -1,7 +1,7 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { catalogueOf } from '../../src/catalogue/catalogue-of.ts';
 import { csvRecord } from '../../src/catalogue/csv-cell.ts';
-import { catalogueOf } from '../../src/catalogue/take-in.ts';
 import { takeIn } from '../../src/export/ead/take-in.ts';
 import { freshFolder } from '../support/kinfonds.ts';
 import type { Cells } from './on-disk.ts';

@@ -119,7 +119,7 @@ describe('the report', () => {
     [['caution'], 'Ready to be handed over. One finding asks for care.'],
     [
       ['should', 'consider'],
-      'Nothing stands in the way of handing it over, but one finding should be mended or answered first.',
+      'Nearly ready to be handed over: one finding should be mended or answered first.',
     ],
     [['must', 'must', 'should'], 'Not ready to be handed over: 2 findings stand in the way.'],
   ] as const)('ends with what stands in the way: %j', (weights, line) => {

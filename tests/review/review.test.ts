@@ -85,12 +85,32 @@ describe('words of the list', () => {
     ]);
   });
 
+  test('a kind that is not known says how it is housed meanwhile', () => {
+    const of = (kind: string, over = {}) =>
+      reviewOf(FULL, [someThing({ row: 2, kind, box: '1', ...over })]).filter(
+        ({ rule }) => rule === 'words.unknown-kind',
+      );
+    expect(of('whatsitmajig')).toMatchObject([
+      {
+        found:
+          '“whatsitmajig” is not a kind that is known; it makes a group of its own and is treated as a sheet of paper.',
+        advice: 'If it is a thing rather than a paper, write the kind object.',
+      },
+    ]);
+    const [thick] = of('whatsitmajig', { size: '30 x 20 x 10 cm' });
+    expect(thick?.found).toMatch(/ is treated as an object\.$/);
+    expect(thick).not.toHaveProperty('advice');
+    expect(of('lettr')[0]?.advice).toBe('Is “letter” meant?');
+    for (const known of ['negs', 'trophy', 'cornet', 'photograph, mounted', 'letter, copy'])
+      expect(of(known)).toEqual([]);
+  });
+
   test('names of the list alone are said, people and organisations apart', () => {
     const list = [{ ...letter, people: ['Bea Rook', 'Savings Bank of Ellersby'] }];
     const settings = { ...FULL, people: [{ name: 'Quill family', type: 'family' }] };
     expect(reviewOf(settings, list).map(({ found }) => found)).toEqual([
-      'Names of the list taken for those of single people: “Bea Rook”.',
-      'Names of the list taken for those of organisations: “Savings Bank of Ellersby”.',
+      'These names of the list are taken for persons: “Bea Rook”.',
+      'These names of the list are taken for organisations: “Savings Bank of Ellersby”.',
     ]);
   });
 

@@ -44,7 +44,7 @@ describe('docs/rules.md', () => {
 
   test('every rule of the review is in the table', () => {
     const families =
-      /^(?:list|settings|description|titles|words|groups|dates|numbers|housing|runs|doubles|copies|private|danger|records|check)\./;
+      /^(?:list|settings|description|titles|words|groups|dates|numbers|housing|runs|doubles|copies|private|access|danger|records|check)\./;
     // Those of the list, of the settings and of numbers.csv that stop the reading altogether.
     const stops =
       /^(?:housing\.(?:unknown|own|folder|box)|numbers\.|list\.(?:no-title|number-twice|copy-outside|no-things|empty|forbidden-character|unclosed-quote|column-unclear|column-twice|size-impossible|end-uncertain|numbers-not-written|no-such-sheet|no-heading-row)|settings\.(?:none|entry|end-uncertain|date-unreadable|name-twice))/;

@@ -47,6 +47,26 @@ describe('where things stand', () => {
     expect(status(rows).numbers).toEqual({ settled: 1, notSettled: 3, notListed: 1 });
   });
 
+  test('numbers to be filled in by hand, where the program cannot: the next after all that were ever used', () => {
+    const of = (listFile: string, rows: readonly Settled[]) => {
+      const catalogue = { ...someCatalogue({}, THINGS), listFile, settled: rows };
+      return statusOf(catalogue, arrangement(catalogue, TODAY), [], NOTHING).numbers.toFillIn;
+    };
+    // Two of THINGS have no number, and 9 was given before to a thing that is gone.
+    expect(of('list.xlsx', [])).toEqual(['3', '4']);
+    expect(of('list.xlsx', [settled('9', { gone: 'removed' })])).toEqual(['10', '11']);
+    expect(of('list.csv', [])).toBeUndefined();
+  });
+
+  test('copies: files that the list names, each once, without addresses on the web', () => {
+    const things = [
+      someThing({ row: 2, copies: ['copies/a.jpg', 'https://example.org/b.jpg'] }),
+      someThing({ row: 3, copies: ['copies/a.jpg', 'copies/c.jpg'] }),
+    ];
+    const catalogue = someCatalogue({}, things);
+    expect(statusOf(catalogue, arrangement(catalogue, TODAY), [], NOTHING).copies).toBe(2);
+  });
+
   test('labels: new ones, those with other words, those as printed', () => {
     const labels = labelsOf(arrangement(someCatalogue({}, THINGS), TODAY).aid);
     expect(labels.length).toBeGreaterThan(1);
@@ -103,6 +123,7 @@ const done = (over: Partial<Status> = {}): Status => ({
   shelf: { folders: 61, boxes: 1, packages: 0 },
   numbers: { settled: 214, notSettled: 0, notListed: 0 },
   findings: { must: 0, should: 0, consider: 4, caution: 1 },
+  copies: 0,
   onThings: 0,
   labels: { fresh: 0, changed: 0, printed: 62 },
   exported: { folder: 'finding-aid', day: '2026-05-05', before: false },
@@ -171,6 +192,24 @@ describe('what to do next', () => {
     expect(nextStep(where, 'quill-papers', TODAY).command).toBe(`kinfonds ${command}`);
   });
 
+  test('in a workbook the numbers are filled in first, and it is said which', () => {
+    const numbers = { settled: 0, notSettled: 214, notListed: 0, toFillIn: ['31', '32', '33', '34'] };
+    const { command, why } = nextStep(done({ numbers }), 'quill-papers', TODAY);
+    expect(command).toBe('kinfonds arrange --settle');
+    expect(why).toMatch(/^First .* column “number” of list\.xlsx: downwards 31, 32 and so on to 34;/);
+    expect(nextStep(done({ numbers: loose }), 'quill-papers', TODAY).why).not.toContain('First give');
+  });
+
+  test.each([
+    ['before settling', { numbers: loose }],
+    ['before handing over', { isPromised: true }],
+    ['at the end', {}],
+  ])('%s it sends to the copies, where there are any', (_, over) => {
+    const why = (copies: number) => nextStep(done({ ...over, copies }), 'quill-papers', TODAY).why;
+    expect(why(3)).toMatch(/copies.*kinfonds check|kinfonds check.*copies/);
+    expect(why(0)).not.toContain('copies');
+  });
+
   test('a folder with a blank in its name can be typed as shown', () => {
     const { command } = nextStep(done({ isPromised: true }), 'quill papers', TODAY);
     expect(command).toBe('kinfonds hand-over --out "../quill papers-2026-06-01"');
@@ -188,7 +227,7 @@ describe('in words', () => {
       'list       214 things in list.xlsx, 3 without date',
       'order      61 folders in 1 box, 1 package too large for a box',
       'numbers    settled',
-      'findings   4 consider, 1 caution (without looking at the copies)',
+      'findings   4 consider, 1 caution',
       'labels     printed',
       'export     finding-aid, of 2026-05-05',
       'hand-over  ../q, of 2026-01-01, before the catalogue was last changed',
@@ -206,11 +245,18 @@ describe('in words', () => {
     });
     expect([...sayStatus(fresh)].slice(4, 9)).toEqual([
       'numbers    not settled',
-      'findings   none (without looking at the copies)',
+      'findings   none',
       'labels     not printed',
       'export     none',
       'hand-over  no package beside this folder',
     ]);
+  });
+
+  test('a workbook without numbers, and copies that were not looked at', () => {
+    const numbers = { settled: 0, notSettled: 3, notListed: 0, toFillIn: ['1', '2'] };
+    const lines = [...sayStatus(done({ numbers, copies: 1 }))];
+    expect(lines).toContain('numbers    not settled; 2 still to be filled in, in list.xlsx');
+    expect(lines).toContain('findings   4 consider, 1 caution (kinfonds check looks at the copies too)');
   });
 
   test('half done', () => {

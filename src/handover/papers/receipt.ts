@@ -1,9 +1,11 @@
 import { foldersIn, rowsByBox, sayCount, sayTotals } from '../inventory-papers.ts';
+import { sayNotSettled } from '../say-not-settled.ts';
 import type { Summary } from '../summary.ts';
 import { heading, lines, NO_ADVICE, type Paper, text, ticks, withArticle } from './paper.ts';
 
 /** A receipt for what changes hands at the door, before anything is agreed for good. */
-export function receipt({ title, code, giver, recipient, rows, copies }: Summary): Paper {
+export function receipt(summary: Summary): Paper {
+  const { title, code, giver, recipient, rows, copies } = summary;
   const there = copies.filter(({ name }) => name !== undefined).length;
   const boxes = [...rowsByBox(rows)].map(([name, content]) => {
     const folders = content.reduce((sum, { folder }) => sum + foldersIn(folder), 0);
@@ -28,6 +30,8 @@ export function receipt({ title, code, giver, recipient, rows, copies }: Summary
         rows: boxes,
         ticked: true,
       },
+      text('Numbers that are missing here do not belong to what is handed over.'),
+      ...sayNotSettled(summary).map(text),
       text(
         'This receipt says that the things have arrived. It does not say to whom they belong from now on: that is for the deed of gift or of loan. Until it is signed, the archive keeps the things for their owner, gives none of them away and throws none away.',
       ),

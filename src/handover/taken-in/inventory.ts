@@ -3,21 +3,24 @@ import { arrangement } from '../../arrange/index.ts';
 import type { Catalogue } from '../../catalogue/catalogue.ts';
 import type { Component, Container } from '../../catalogue/component.ts';
 import type { FindingAid } from '../../catalogue/finding-aid.ts';
+import type { NotBoxed } from '../../review/index.ts';
 import { type InventoryRow, inventory } from '../inventory.ts';
 import { unitsFrom } from './units.ts';
 
 /**
  * What is handed over by a finding aid that was taken in, and what a list adds to it. Of the finding aid there is a row
  * for each lowest unit of which it names the container; how many things are in it, nobody has counted.
+ * @param notBoxed what the list adds, by reference code
  * @param today YYYY-MM-DD
  */
 export function inventoryWith(
   base: FindingAid,
   arranged: Arrangement,
   catalogue: Pick<Catalogue, 'settings' | 'things' | 'settled'>,
+  notBoxed: ReadonlyMap<string, NotBoxed>,
   today: string,
 ): InventoryRow[] {
-  return [...ofUnits(base.collection), ...ofList(base, arranged, catalogue, today)];
+  return [...ofUnits(base.collection), ...ofList(base, arranged, catalogue, notBoxed, today)];
 }
 
 function ofUnits(collection: Component): InventoryRow[] {
@@ -57,6 +60,7 @@ function ofList(
   base: FindingAid,
   arranged: Arrangement,
   { settings, things, settled }: Pick<Catalogue, 'settings' | 'things' | 'settled'>,
+  notBoxed: ReadonlyMap<string, NotBoxed>,
   today: string,
 ): InventoryRow[] {
   if (things.length === 0) return [];
@@ -66,7 +70,7 @@ function ofList(
   const own = new Set([...unitsFrom(base.collection)].map(({ referenceCode }) => referenceCode));
   const added = [...unitsFrom(arranged.aid.collection)].map(({ referenceCode }) => referenceCode);
   const known = new Set(added.filter((code) => !own.has(code)));
-  return inventory({ ...arranged, aid }, settings).map((row) =>
+  return inventory({ ...arranged, aid }, settings, notBoxed).map((row) =>
     known.has(row.code) ? row : { ...row, code: '' },
   );
 }

@@ -137,7 +137,7 @@ describe('what has happened to a bag', () => {
     );
     const { findings } = await verifyBag(bag);
     const about = Object.fromEntries(findings.map(({ place, found }) => [place.file, found]));
-    expect(about['data/letter.txt']).toContain('it is a list that was changed, and not the file');
+    expect(about['data/letter.txt']).toContain('it is a manifest that was changed, and not the file');
     expect(about['manifest-sha256.txt']).toContain('not as it was');
     expect(await said(bag)).toHaveLength(2);
   });

@@ -27,6 +27,13 @@ export const KEEP_WORDS: readonly string[] = [
   'do not give',
   'never give',
   'don t give',
+];
+
+/**
+ * What says who may see a thing, and so that nobody else is to get it. Whoever writes this may mean less: that the archive
+ * has it and keeps it closed. Source of all rows: common practice.
+ */
+export const FAMILY_ONLY_WORDS: readonly string[] = [
   'family only',
   'only family',
   'only the family',

@@ -20,6 +20,7 @@ button:hover { border-color: var(--accent); color: var(--accent); }
 #find\\:said { font-size: .9375rem; min-height: 1.5em; }
 #part\\:found { margin-bottom: 2rem; }
 #part\\:found .path { font: .8125rem/1.5 var(--sans); color: var(--quiet); margin: 0; }
+#part\\:found .o { display: block; }
 #part\\:found > ol > li { border-top: 1px solid var(--line); padding: .75rem 0; }
 mark { background: var(--mark); color: inherit; border-radius: 2px; }
 .entries button { font: .8438rem/1.3 var(--sans); min-height: 1.75rem; margin-top: .4rem; padding: .15rem .6rem; background: transparent; border-color: var(--line); color: var(--accent); }

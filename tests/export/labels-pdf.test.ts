@@ -39,6 +39,24 @@ const labels = (count: number) => Array.from({ length: count }, (_, index) => la
 const numbersOn = (words: readonly Word[]) => words.filter(({ text }) => /^\d+$/.test(text));
 
 describeWithPoppler('labels read back from the PDF', () => {
+  test('the title of a single thing takes one line, cut off where it is long, and nothing is said of that', async () => {
+    const sheet = sheetNamed('A4 3x7');
+    const long = 'Ada to Nils on the flood '.repeat(20);
+    const { bytes, findings } = await labelsPdf(
+      [label(1, { thing: 'Flood' }), label(2, { thing: long })],
+      sheet,
+    );
+    expect(findings).toEqual([]);
+    const words = wordsOf(bytes).flat();
+    const numbers = numbersOn(words).map(({ top, bottom }) => bottom - top);
+    // The number is not made smaller by what is only an aid.
+    expect(Math.abs((numbers[0] ?? 0) - (numbers[1] ?? 9))).toBeLessThan(0.6);
+    const onLine = words.filter(({ text }) => text === 'Ada').length;
+    expect(onLine).toBeGreaterThan(0);
+    expect(new Set(words.filter(({ text }) => text === 'Ada').map(({ top }) => top.toFixed(1))).size).toBe(1);
+    expect(words.filter(({ text }) => text === 'Letters')).toHaveLength(2);
+  });
+
   test.each(SHEETS)('$name: every label in its place, to 0.2 mm', async (sheet) => {
     const count = labelsOn(sheet) + 2;
     const { bytes, sheets } = await labelsPdf(labels(count), sheet);
@@ -272,23 +290,6 @@ describe('the file', () => {
       const printed = labelsPdf([label(1, { title: '渡' })], sheet, { font: { file: 'Bad.ttf', bytes } });
       await expect(printed).rejects.toThrow(/^Bad\.ttf: This is no font/);
     }
-  });
-
-  test('the title of a single thing takes one line, cut off where it is long, and nothing is said of that', async () => {
-    const long = 'Ada to Nils on the flood '.repeat(20);
-    const { bytes, findings } = await labelsPdf(
-      [label(1, { thing: 'Flood' }), label(2, { thing: long })],
-      sheet,
-    );
-    expect(findings).toEqual([]);
-    const words = wordsOf(bytes).flat();
-    const numbers = numbersOn(words).map(({ top, bottom }) => bottom - top);
-    // The number is not made smaller by what is only an aid.
-    expect(Math.abs((numbers[0] ?? 0) - (numbers[1] ?? 9))).toBeLessThan(0.6);
-    const onLine = words.filter(({ text }) => text === 'Ada').length;
-    expect(onLine).toBeGreaterThan(0);
-    expect(new Set(words.filter(({ text }) => text === 'Ada').map(({ top }) => top.toFixed(1))).size).toBe(1);
-    expect(words.filter(({ text }) => text === 'Letters')).toHaveLength(2);
   });
 
   test('what is cut short is told, with the label it is on', async () => {

@@ -87,6 +87,9 @@ function made(plan: Plan, at: string, above: boolean, isLessened: boolean, insid
   };
 }
 
+/** In CI there is time for many. */
+const RUNS = process.env.CI === 'true' ? 120 : 24;
+
 describeWithSchemas('hand-over of a finding aid that was taken in', (schemas) => {
   test('nothing that stays is anywhere in the package, and everything that goes is in it', {
     timeout: 600_000,
@@ -128,10 +131,10 @@ describeWithSchemas('hand-over of a finding aid that was taken in', (schemas) =>
           rmSync(dirname(folder), { recursive: true });
         }
       }),
-      { numRuns: 120 },
+      { numRuns: RUNS },
     );
     // They were not empty of what is looked for.
     expect(most).toBeGreaterThan(10);
-    expect(packages).toBeGreaterThan(40);
+    expect(packages).toBeGreaterThan(RUNS / 3);
   });
 });

@@ -1,6 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
-import { describe } from 'vitest';
+import { describe, test } from 'vitest';
 
 const inCi = process.env.CI === 'true';
 const told = new Set<string>();
@@ -11,7 +11,8 @@ function describeIf(found: boolean, missing: string, title: string, suite: () =>
   if (inCi) throw new Error(`In CI every outside check must run, but ${missing}`);
   if (!told.has(missing)) process.stderr.write(`Left out: ${title}: ${missing}\n`);
   told.add(missing);
-  describe.skip(title, suite);
+  // The suite itself is not asked: it may read what is missing.
+  describe.skip(title, () => test(missing, () => {}));
 }
 
 /** Folder of the published schemas, or undefined where this machine has none. */

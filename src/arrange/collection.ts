@@ -1,6 +1,7 @@
 import type { Component, Extent, LanguageUse } from '../catalogue/component.ts';
 import { dateContextOf } from '../catalogue/date-context.ts';
 import { languageUse } from '../catalogue/languages.ts';
+import { nothing } from '../catalogue/nothing.ts';
 import type { Settings } from '../catalogue/settings.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import { readDate } from '../dates/index.ts';
@@ -9,7 +10,6 @@ import { folderCount, type PlacedFolder, type ShelfBox } from '../housing/placed
 import { countByKind, extentsOf, THINGS } from '../kinds/extents.ts';
 import { accessFromSettings } from './access.ts';
 import type { Agents } from './agents.ts';
-import { nothing } from './describe.ts';
 import { codesFor } from './reference-codes.ts';
 import { arrangementFrom, scopeFromList, UNSTATED_ACCESS, UNSTATED_LANGUAGE } from './stand-ins.ts';
 import { datesOf, datesOfThings } from './statements-of-date.ts';

@@ -2,6 +2,7 @@ import { addTo } from '../catalogue/add-to.ts';
 import type { Component, Container, Extent } from '../catalogue/component.ts';
 import { dateContextOf } from '../catalogue/date-context.ts';
 import { fold } from '../catalogue/fold.ts';
+import { nothing } from '../catalogue/nothing.ts';
 import type { Settings } from '../catalogue/settings.ts';
 import { shareOfShelf } from '../housing/extent.ts';
 import {
@@ -22,20 +23,6 @@ import { sayApart, sayBelonging } from './lying-apart.ts';
 import { type NumberHistory, notesOnGaps, numberHistory } from './number-history.ts';
 import { codesFor, referenceCodes, type UnitCode } from './reference-codes.ts';
 import { datesOfThings } from './statements-of-date.ts';
-
-/** The lists of a component that has nothing in them yet. */
-export const nothing = () => ({
-  otherIdentifiers: [],
-  dates: [],
-  extents: [],
-  creators: [],
-  languages: [],
-  containers: [],
-  digitalCopies: [],
-  generalNotes: [],
-  people: [],
-  accessPoints: [],
-});
 
 /**
  * Describes placed things: groups become series and subseries, folders become files, things become items.

@@ -22,3 +22,4 @@ export { freeNumbers, type Settling, settle } from './settle.ts';
 export function arrange(catalogue: ToArrange, today: string): FindingAid {
   return arrangement(catalogue, today).aid;
 }
+export { placedCodes } from './placed-codes.ts';

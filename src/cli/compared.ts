@@ -1,8 +1,8 @@
 import { readFile, stat } from 'node:fs/promises';
 import type { Catalogue } from '../catalogue/catalogue.ts';
 import { CatalogueError } from '../catalogue/finding.ts';
+import { whyUnreadable } from '../catalogue/why-unreadable.ts';
 import type { ReadFindingAid } from '../compare/index.ts';
-import { unreadable } from './unreadable.ts';
 
 /** One of the two to be compared, as it was read: a catalogue still to be arranged, or a finding aid. */
 export type Side = { path: string } & ({ catalogue: Catalogue } | ReadFindingAid);
@@ -15,7 +15,7 @@ export async function readSide(path: string): Promise<Side> {
   // What is named like a file is not meant for a folder.
   if (there?.isFile() === true || (there === undefined && FILE.test(path))) {
     const { readFindingAid } = await import('../compare/index.ts');
-    const bytes = await readFile(path).catch(unreadable);
+    const bytes = await readFile(path).catch(whyUnreadable);
     if (typeof bytes === 'string')
       throw new CatalogueError([
         { rule: 'compare.unreadable', weight: 'must', place: { file: path }, found: bytes },

@@ -15,8 +15,8 @@ export function takeInCommand(program: Command): void {
     .addHelpText('after', '\nExample: kinfonds take-in applegarth.xml --into applegarth-papers')
     .action(async (file: string, { into, json }: { into: string; json?: true }) => {
       const { readFile } = await import('node:fs/promises');
-      const { unreadable } = await import('./unreadable.ts');
-      const bytes = await readFile(file).catch(unreadable);
+      const { whyUnreadable } = await import('../catalogue/why-unreadable.ts');
+      const bytes = await readFile(file).catch(whyUnreadable);
       if (typeof bytes === 'string') {
         process.exitCode = 1;
         if (json) return printJson({ file, unreadable: bytes });

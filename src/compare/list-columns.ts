@@ -1,5 +1,6 @@
 import type { COLUMNS, Column } from '../catalogue/thing.ts';
-import { columnOf, comparable, type Layout, nameByLetters } from '../intake/columns.ts';
+import { columnOf, comparable, nameByLetters } from '../intake/columns.ts';
+import type { Layout } from '../intake/layout.ts';
 
 /** A column of a list. */
 export interface ListColumn {

@@ -1,6 +1,7 @@
-import type { Component } from '../catalogue/component.ts';
 import type { FindingAid } from '../catalogue/finding-aid.ts';
+import { unitsFrom } from '../catalogue/units.ts';
 import { isPath } from '../copies/index.ts';
+import { withCopiesAt } from '../export/copies-at.ts';
 
 /**
  * Two finding aids with the paths of their copies as seen from one place: `../copies/bell.jpg` in a file in the folder
@@ -8,7 +9,7 @@ import { isPath } from '../copies/index.ts';
  */
 export function withSameCopies([a, b]: readonly [FindingAid, FindingAid]): [FindingAid, FindingAid] {
   const byName = new Map<string, Set<string>>();
-  for (const path of [...copiesIn(a.collection), ...copiesIn(b.collection)]) {
+  for (const path of [...copiesIn(a), ...copiesIn(b)]) {
     const known = byName.get(nameOf(path));
     if (known === undefined) byName.set(nameOf(path), new Set([path]));
     else known.add(path);
@@ -19,23 +20,12 @@ export function withSameCopies([a, b]: readonly [FindingAid, FindingAid]): [Find
       if (other.length < shortest.length && path.endsWith(`/${other}`)) shortest = other;
     return shortest;
   };
-  return [seen(a, short), seen(b, short)];
+  return [withCopiesAt(a, short), withCopiesAt(b, short)];
 }
 
 const nameOf = (path: string) => path.slice(path.lastIndexOf('/') + 1);
 
-function* copiesIn({ digitalCopies, children }: Component): Generator<string> {
-  for (const { file } of digitalCopies) if (isPath(file)) yield file;
-  for (const child of children) yield* copiesIn(child);
-}
-
-function seen(aid: FindingAid, short: (path: string) => string): FindingAid {
-  const visit = (unit: Component): Component => ({
-    ...unit,
-    digitalCopies: unit.digitalCopies.map((copy) =>
-      isPath(copy.file) ? { ...copy, file: short(copy.file) } : copy,
-    ),
-    children: unit.children.map(visit),
-  });
-  return { ...aid, collection: visit(aid.collection) };
-}
+const copiesIn = ({ collection }: FindingAid): string[] =>
+  [...unitsFrom(collection)].flatMap(({ digitalCopies }) =>
+    digitalCopies.map(({ file }) => file).filter(isPath),
+  );

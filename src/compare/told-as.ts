@@ -1,5 +1,5 @@
-import type { Component } from '../catalogue/component.ts';
 import type { FindingAid } from '../catalogue/finding-aid.ts';
+import { withUnits } from '../catalogue/units.ts';
 import type { EadVersion } from '../intake/ead/found.ts';
 import { NO_DAY, type ReadFindingAid } from './read-finding-aid.ts';
 import { withSameCopies } from './same-copies.ts';
@@ -48,13 +48,8 @@ async function toldAs(aid: FindingAid, version: EadVersion): Promise<FindingAid>
   return aid.control.kept?.format === version ? told : withoutKept(told);
 }
 
-function withoutKept({ control: { kept: _, ...control }, ...aid }: FindingAid): FindingAid {
-  const bare = ({ kept: __, ...unit }: Component): Component => ({
-    ...unit,
-    children: unit.children.map(bare),
-  });
-  return { ...aid, control, collection: bare(aid.collection) };
-}
+const withoutKept = ({ control: { kept: _, ...control }, ...aid }: FindingAid): FindingAid =>
+  withUnits({ ...aid, control }, ({ kept: __, ...unit }) => unit);
 
 /**
  * In which form two finding aids were compared, in a sentence or two; undefined where it goes without saying.

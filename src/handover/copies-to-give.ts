@@ -1,10 +1,10 @@
 import type { Arrangement } from '../arrange/index.ts';
+import { placedCodes } from '../arrange/index.ts';
 import type { Settings } from '../catalogue/settings.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import { type CopyFacts, isPath } from '../copies/facts.ts';
 import { extensionOf, mediaTypeOf } from '../copies/media-types.ts';
 import { safeName } from './bag/index.ts';
-import { placedCodes } from './placed-codes.ts';
 import { plainLetters } from './plain-letters.ts';
 
 /** A digital copy in a package. */

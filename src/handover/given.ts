@@ -5,12 +5,13 @@ import { CatalogueError, type Finding } from '../catalogue/finding.ts';
 import { fold } from '../catalogue/fold.ts';
 import type { Settled } from '../catalogue/settled.ts';
 import type { Thing } from '../catalogue/thing.ts';
+import { unitsFrom } from '../catalogue/units.ts';
 import type { PlacedGroup } from '../housing/placed.ts';
 import { givenSettings } from './given-settings.ts';
 import { type GiveOptions, type HeldBack, heldBack } from './held-back.ts';
 import { givenAid } from './taken-in/given-aid.ts';
 import type { HeldUnit } from './taken-in/held-units.ts';
-import { asThings, unitsFrom } from './taken-in/units.ts';
+import { asThings } from './taken-in/units.ts';
 
 /** What goes, as a catalogue of its own, and what stays. */
 export interface Given {

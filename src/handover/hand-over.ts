@@ -5,6 +5,7 @@ import type { Catalogue } from '../catalogue/catalogue.ts';
 import { CatalogueError, type Finding } from '../catalogue/finding.ts';
 import type { FindingAid } from '../catalogue/finding-aid.ts';
 import { sayCommand } from '../catalogue/say-command.ts';
+import { unitsFrom } from '../catalogue/units.ts';
 import { gatherCopies } from '../copies/index.ts';
 import { review } from '../review/index.ts';
 import type { SchemaPlaces } from '../xml/schema-folders.ts';
@@ -20,7 +21,6 @@ import { sharedCopies } from './shared-copies.ts';
 import { copiesOfUnits } from './taken-in/copies.ts';
 import { elsewhere } from './taken-in/elsewhere.ts';
 import type { HeldUnit } from './taken-in/held-units.ts';
-import { unitsFrom } from './taken-in/units.ts';
 
 export interface HandOverOptions extends GiveOptions {
   /** One ZIP file instead of a folder. */

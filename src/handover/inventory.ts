@@ -1,11 +1,11 @@
 import type { Arrangement } from '../arrange/index.ts';
+import { placedCodes } from '../arrange/index.ts';
 import type { Component } from '../catalogue/component.ts';
 import type { Settings } from '../catalogue/settings.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import { foldersOf, type HeldFolder, type ShelfUnit } from '../housing/placed.ts';
 import { countOf } from '../kinds/extents.ts';
 import { type NotBoxed, sayNotBoxed } from '../review/index.ts';
-import { placedCodes } from './placed-codes.ts';
 
 /** What is handed over as one piece: a folder, or a thing that lies apart. */
 export interface InventoryRow {

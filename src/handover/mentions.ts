@@ -1,9 +1,10 @@
 import type { Finding, Place } from '../catalogue/finding.ts';
 import { fold } from '../catalogue/fold.ts';
 import type { Thing } from '../catalogue/thing.ts';
+import { unitsFrom } from '../catalogue/units.ts';
 import type { Given } from './given.ts';
 import { textsInAid } from './taken-in/texts.ts';
-import { unitsFrom } from './taken-in/units.ts';
+import { textsIn } from './texts-in.ts';
 
 /**
  * Texts that go and name what stays. A title or the name of a copy is a mention that must not go; the name of somebody
@@ -83,14 +84,6 @@ function lessOf(
 ): string[] {
   const known = new Set(given.flatMap(of).map(fold));
   return [...new Set(staying.flatMap(of))].filter((text) => !known.has(fold(text)));
-}
-
-/** Every text in a value of any form, with the way to it. */
-function* textsIn(value: unknown, way: readonly string[] = []): Generator<[text: string, way: string]> {
-  if (typeof value === 'string') yield [value, way.join(' → ')];
-  else if (typeof value === 'object' && value !== null)
-    for (const [key, inner] of Object.entries(value))
-      yield* textsIn(inner, /^\d+$/.test(key) ? way : [...way, key]);
 }
 
 const mentioned = (mark: string, place: Place, more: string): Finding => ({

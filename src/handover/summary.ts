@@ -3,11 +3,11 @@ import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { Component, Repository } from '../catalogue/component.ts';
 import type { Finding } from '../catalogue/finding.ts';
 import { isSettled } from '../catalogue/settled.ts';
+import { unitsFrom } from '../catalogue/units.ts';
 import { displayDate } from '../dates/index.ts';
 import { sayExtent } from '../housing/extent.ts';
 import type { CopyToGive } from './copies-to-give.ts';
 import type { InventoryRow } from './inventory.ts';
-import { unitsFrom } from './taken-in/units.ts';
 
 /** What the papers say of a collection that is handed over, each once and in words. */
 export interface Summary {

@@ -4,8 +4,6 @@ import { columnLetters } from './column-letters.ts';
 import { EVERYDAY_HEADINGS } from './headings.ts';
 import { HEADINGS_ABROAD } from './headings-abroad.ts';
 
-export type { Layout } from './layout.ts';
-
 /** A heading without what people write now one way, now another: capitals, accents, punctuation, blanks. */
 export function comparable(heading: string): string {
   return heading

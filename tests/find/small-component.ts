@@ -1,4 +1,5 @@
 import type { Component } from '../../src/catalogue/component.ts';
+import { nothing } from '../../src/catalogue/nothing.ts';
 
 /** A unit with nothing in it but what is given. */
 export function smallComponent(over: Partial<Component>): Component {
@@ -6,16 +7,7 @@ export function smallComponent(over: Partial<Component>): Component {
     id: 'unit',
     level: 'item',
     title: 'Letter',
-    otherIdentifiers: [],
-    dates: [],
-    extents: [],
-    creators: [],
-    languages: [],
-    containers: [],
-    digitalCopies: [],
-    generalNotes: [],
-    people: [],
-    accessPoints: [],
+    ...nothing(),
     children: [],
     ...over,
   };

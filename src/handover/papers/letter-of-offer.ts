@@ -1,3 +1,4 @@
+import { sayCount } from '../../catalogue/say-count.ts';
 import { sayTotals } from '../inventory-papers.ts';
 import type { Summary } from '../summary.ts';
 import {
@@ -76,10 +77,10 @@ function sayHowMuch({ extent, rows, copies }: Summary): string {
 
 function stateOf({ withCondition, dangers, isTakenIn }: Summary): Block[] {
   const noted = isTakenIn
-    ? `The finding aid says something of the state of ${withCondition === 0 ? 'no' : withCondition} ${withCondition === 1 ? 'unit' : 'units'}. Nobody has examined the things for this letter.`
+    ? `The finding aid says something of the state of ${withCondition === 0 ? 'no units' : sayCount(withCondition, 'unit')}. Nobody has examined the things for this letter.`
     : withCondition === 0
       ? 'The list notes no damage. Nobody has examined the things for it as a conservator would.'
-      : `The list notes the state of ${withCondition} ${withCondition === 1 ? 'thing' : 'things'}; the finding aid says it of each. It was noted by the family and not by a conservator.`;
+      : `The list notes the state of ${sayCount(withCondition, 'thing')}; the finding aid says it of each. It was noted by the family and not by a conservator.`;
   if (dangers.length === 0) return [text(noted)];
   return [
     text(noted),

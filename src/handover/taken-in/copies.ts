@@ -1,8 +1,8 @@
 import type { Component } from '../../catalogue/component.ts';
 import type { FindingAid } from '../../catalogue/finding-aid.ts';
+import { withUnits } from '../../catalogue/units.ts';
 import { type CopyFacts, isPath } from '../../copies/index.ts';
 import { type CopyToGive, copyNamer } from '../copies-to-give.ts';
-import { withUnits } from './units.ts';
 
 /**
  * The copies that the units of a finding aid name, each file once, in its order. A unit without a code has that of the

@@ -2,9 +2,9 @@ import { type Component, component } from '../../catalogue/component.ts';
 import type { Finding } from '../../catalogue/finding.ts';
 import type { FindingAid } from '../../catalogue/finding-aid.ts';
 import type { Kept } from '../../catalogue/kept.ts';
+import { unitsFrom, withUnits } from '../../catalogue/units.ts';
 import { withoutRestricted } from '../../export/without-restricted.ts';
 import { idsIn, pointsTo } from './markup.ts';
-import { unitsFrom, withUnits } from './units.ts';
 
 /** A finding aid that was taken in, without the units that stay. */
 export interface GivenAid {

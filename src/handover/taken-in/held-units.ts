@@ -4,9 +4,9 @@ import type { Component } from '../../catalogue/component.ts';
 import type { FindingAid } from '../../catalogue/finding-aid.ts';
 import { fold } from '../../catalogue/fold.ts';
 import type { Thing } from '../../catalogue/thing.ts';
+import { unitsFrom } from '../../catalogue/units.ts';
 import { saysItStays } from '../../review/says-it-stays.ts';
 import type { GiveOptions, Why } from '../held-back.ts';
-import { unitsFrom } from './units.ts';
 
 /** A unit of a finding aid that was taken in, which stays with everything below it. */
 export interface HeldUnit {

@@ -3,9 +3,9 @@ import { arrangement } from '../../arrange/index.ts';
 import type { Catalogue } from '../../catalogue/catalogue.ts';
 import type { Component, Container } from '../../catalogue/component.ts';
 import type { FindingAid } from '../../catalogue/finding-aid.ts';
+import { unitsFrom } from '../../catalogue/units.ts';
 import type { NotBoxed } from '../../review/index.ts';
 import { type InventoryRow, inventory } from '../inventory.ts';
-import { unitsFrom } from './units.ts';
 
 /**
  * What is handed over by a finding aid that was taken in, and what a list adds to it. Of the finding aid there is a row

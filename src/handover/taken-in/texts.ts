@@ -1,8 +1,9 @@
 import type { Component } from '../../catalogue/component.ts';
 import type { Place } from '../../catalogue/finding.ts';
 import type { FindingAid } from '../../catalogue/finding-aid.ts';
+import { unitsFrom } from '../../catalogue/units.ts';
+import { textsIn } from '../texts-in.ts';
 import { textsInKept } from './markup.ts';
-import { unitsFrom } from './units.ts';
 
 /**
  * Every text of a finding aid that was taken in, also of what was kept as found, with where it stands. Ids, links to
@@ -15,10 +16,10 @@ export function* textsInAid({
 }: FindingAid): Generator<[text: string, place: Place]> {
   const { kept, ...said } = control;
   const at = (column: string): Place => ({ file: 'finding-aid.json', column });
-  for (const text of stringsIn(said)) yield [text, at('control')];
+  for (const [text] of textsIn(said)) yield [text, at('control')];
   if (kept !== undefined) for (const text of textsInKept(kept)) yield [text, at('control')];
   for (const { id: _, name, relations: __, ...agent } of people)
-    for (const text of stringsIn(agent)) yield [text, at(name)];
+    for (const [text] of textsIn(agent)) yield [text, at(name)];
   for (const unit of unitsFrom(collection)) {
     for (const text of textsInUnit(unit)) yield [text, at(unit.title)];
   }
@@ -35,12 +36,6 @@ function* textsInUnit({
   kept,
   ...unit
 }: Component): Generator<string> {
-  yield* stringsIn(unit);
+  for (const [text] of textsIn(unit)) yield text;
   if (kept !== undefined) yield* textsInKept(kept);
-}
-
-function* stringsIn(value: unknown): Generator<string> {
-  if (typeof value === 'string') yield value;
-  else if (typeof value === 'object' && value !== null)
-    for (const inner of Object.values(value)) yield* stringsIn(inner);
 }

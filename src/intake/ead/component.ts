@@ -1,4 +1,5 @@
 import { type Component, type Level, level } from '../../catalogue/component.ts';
+import { nothing } from '../../catalogue/nothing.ts';
 import type { People } from './agents.ts';
 import { identify } from './did.ts';
 import { at, type Found } from './found.ts';
@@ -27,16 +28,7 @@ export function readUnit(element: Found, people: People, id: string, hasParts: b
     id,
     level: 'file',
     title: '',
-    otherIdentifiers: [],
-    dates: [],
-    extents: [],
-    creators: [],
-    languages: [],
-    containers: [],
-    digitalCopies: [],
-    generalNotes: [],
-    people: [],
-    accessPoints: [],
+    ...nothing(),
     children: [],
   };
   setLevel(unit, element, hasParts);

@@ -1,12 +1,11 @@
-import { referenceCodes } from '../arrange/index.ts';
-import type { Settings } from '../catalogue/settings.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import type { PlacedFolder, PlacedGroup } from '../housing/placed.ts';
+import { referenceCodes } from './reference-codes.ts';
 
 /** The reference codes of placed folders and things, in the order of the arrangement. */
 export function placedCodes(
   groups: readonly PlacedGroup[],
-  settings: Settings,
+  settings: Parameters<typeof referenceCodes>[0],
 ): { folders: Map<PlacedFolder, string>; things: Map<Thing, string> } {
   const codeAt = referenceCodes(settings);
   const folders = new Map<PlacedFolder, string>();

@@ -1,1 +1,0 @@
-export { whyUnreadable as unreadable } from '../catalogue/why-unreadable.ts';

@@ -194,3 +194,19 @@ describe('what is hostile or no finding aid is refused', () => {
     await expect(read(xml)).rejects.toThrow(says);
   });
 });
+
+describe('rules of description in EAD 2002 are one text, parted by semicolons', () => {
+  it.each([
+    ['DACS; local rules', ['DACS', 'local rules']],
+    ['DACS; ; local rules', ['DACS', 'local rules']],
+    ['; DACS', ['DACS']],
+    ['; ;', [';']],
+  ])('%s', async (said, citations) => {
+    const header = `<profiledesc><descrules>${said}</descrules></profiledesc>`;
+    const xml = foreignEad2002({ header });
+    const { aid } = await read(xml);
+    expect(aid.control.conventions.map(({ citation }) => citation)).toEqual(citations);
+    // Whatever was not understood is kept as found.
+    expect(await again(xml)).toContain(`<descrules>${said}</descrules>`);
+  });
+});

@@ -76,7 +76,10 @@ function agencyOf(
 function conventions(element: Found | undefined): Control['conventions'] {
   const said = lineOf(element);
   if (said === undefined) return [NO_RULES];
-  return said.split(/; /).map((rule) => {
+  // A semicolon more, or one after a blank, parts nothing.
+  const rules = said.split('; ').filter(isSeen);
+  if (rules.length === 0) return [NO_RULES];
+  return rules.map((rule) => {
     const [, citation, abbreviation] = /^(.+?) ?\( ?([^()\s]+) ?\)$/.exec(rule) ?? [];
     return citation === undefined || abbreviation === undefined
       ? { citation: rule }

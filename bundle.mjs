@@ -14,7 +14,13 @@ await build({
   input: { main: 'src/cli/main.ts', thread: 'src/handover/bag/thread.ts' },
   platform: 'node',
   external: beside.map((name) => new RegExp(`^${name}(?:/|$)`)),
-  output: { dir: 'dist/cli', cleanDir: true, entryFileNames: '[name].js', chunkFileNames: '[name].js' },
+  output: {
+    dir: 'dist/cli',
+    cleanDir: true,
+    entryFileNames: '[name].js',
+    chunkFileNames: '[name].js',
+    minify: { compress: false, mangle: false, codegen: true },
+  },
   logLevel: 'warn',
 });
 

@@ -4,7 +4,8 @@ const PLAIN = /^[a-z0-9 ]*$/;
 
 /** A word or name as it is compared: case and accents folded, runs of blanks and a last full stop dropped. */
 export function fold(text: string): string {
-  if (PLAIN.test(text)) return text.trim().replace(/ {2,}/g, ' ');
+  const small = text.toLowerCase();
+  if (PLAIN.test(small)) return (small.includes('  ') ? small.replace(/ {2,}/g, ' ') : small).trim();
   return text
     .normalize('NFKD')
     .replace(ACCENT, '$1')

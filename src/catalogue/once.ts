@@ -10,3 +10,12 @@ export function once<Key, Value>(work: (key: Key) => Value): (key: Key) => Value
     return value as Value;
   };
 }
+
+/** What is worked out when it is first asked for, and kept from then on: large tables that most answers do without. */
+export function atFirstUse<Value extends object>(work: () => Value): () => Value {
+  let value: Value | undefined;
+  return () => {
+    value ??= work();
+    return value;
+  };
+}

@@ -1,16 +1,13 @@
-import sharp from 'sharp';
 import type { Bytes } from './bytes.ts';
 import { exifFacts } from './exif.ts';
 import type { CopyFacts } from './facts.ts';
+import { pictureLibrary } from './picture-library.ts';
 
 /** What can be told of a picture. */
 type Picture = Pick<
   CopyFacts,
   'width' | 'height' | 'orientation' | 'pages' | 'dpi' | 'madeAt' | 'hasLocation' | 'trouble'
 >;
-
-// Files are read once each, and one that was changed must not be answered from memory.
-sharp.cache(false);
 
 const MEASURED = new Set([
   'image/jpeg',
@@ -37,6 +34,7 @@ export async function pictureFacts(path: string, bytes: Bytes, mediaType: string
 }
 
 async function headerFacts(path: string, bytes: Bytes, mediaType: string): Promise<Picture> {
+  const sharp = await pictureLibrary();
   try {
     // After a name that ends with a bracket, the library would look for options within the brackets.
     const input = path.endsWith(']') ? await bytes.read(0, bytes.size) : path;

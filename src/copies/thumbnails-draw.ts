@@ -1,4 +1,4 @@
-import sharp from 'sharp';
+import { pictureLibrary } from './picture-library.ts';
 
 /** A small picture of a digital copy, fit to stand within a page. */
 export interface Thumbnail {
@@ -18,10 +18,6 @@ export const SIDE = 240;
  */
 export const MOST_PIXELS = 300_000_000;
 
-// As many pictures are drawn at a time as there are processors, which is sooner done than one at a time by all of them.
-sharp.concurrency(1);
-sharp.cache(false);
-
 /**
  * Draws a thumbnail: upright, in the colours of the web (sRGB), what is transparent on white, the first page or frame.
  * The same content gives the same bytes. It is a baseline JPEG, which every program of the last thirty years can read;
@@ -30,6 +26,7 @@ sharp.cache(false);
  * @returns undefined where the content is damaged or of a kind too rare for the library, or has too many pixels
  */
 export async function drawThumbnail(content: Buffer): Promise<Buffer | undefined> {
+  const sharp = await pictureLibrary();
   try {
     return await sharp(content, { failOn: 'error', limitInputPixels: MOST_PIXELS })
       .autoOrient()

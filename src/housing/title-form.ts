@@ -17,18 +17,18 @@ const ADJECTIVE =
 const CLEAR = /fram|type|carte|cabinet card|glass|mount$|case|oil /i;
 const FRAMED = new RegExp(
   [
-    `^(?:${ADJECTIVE}[ -]){0,3}framed (?!by\\b|in\\b|with\\b|house|barn|building|cottage|shed)`,
+    `^(?:${ADJECTIVE}[ -])*framed (?!by\\b|in\\b|with\\b|house|barn|building|cottage|shed)`,
     '[,;(] ?(?:and )?framed ?(?:[),;.]|$)',
     '\\band framed$',
     // On canvas, a painting has a stretcher, and lies as what is framed does.
     `^(?:${ADJECTIVE}[ -])*oil (?:painting|portrait)\\b|\\boil on (?:canvas|board|panel)\\b`,
-    `(?:\\b(?:in|with) (?:${ADJECTIVE}[ -]){0,3}|[,;(] ?(?:${ADJECTIVE}[ -]){1,3})frame(?! ?(?:of|house|building|removed|missing|lost|gone|is|was))\\b`,
+    `(?:\\b(?:in|with) (?:${ADJECTIVE}[ -])*|[,;(] ?(?:${ADJECTIVE}[ -])+)frame(?! ?(?:of|house|building|removed|missing|lost|gone|is|was))\\b`,
   ].join('|'),
   'i',
 );
 const MOUNTED = /\b(?:on|in) (?:an?|its) (?:\w+ )?mount$/i;
 const CASED = new RegExp(
-  `^cased\\b|[,;(] ?cased ?(?:[),;.]|$)|\\bin (?:(?:${ADJECTIVE}|leather|velvet|hinged|union)[ -]){1,3}case ?(?:[),;.]|$)`,
+  `^cased\\b|[,;(] ?cased ?(?:[),;.]|$)|\\bin (?:(?:${ADJECTIVE}|leather|velvet|hinged|union)[ -])+case ?(?:[),;.]|$)`,
   'i',
 );
 const SAYS = 'cased|unidentified|early|tinted|hand-coloured|(?:whole|half|quarter|sixth|ninth)[- ]plate';

@@ -133,6 +133,8 @@ async function compiled(schema: FoundSchema): Promise<XsdValidator> {
   const provided = [...buffers, ...aliases].filter(
     (entry): entry is [string, Uint8Array] => entry[1] !== undefined,
   );
+  // The library has room for few such places; whoever else uses it in this process may have taken them up.
+  input.xmlCleanupInputProvider();
   input.xmlRegisterInputProvider(new XmlBufferInputProvider(Object.fromEntries(provided)));
   let xsd: XmlDocument | undefined;
   try {

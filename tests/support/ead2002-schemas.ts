@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { xmlCleanupInputProvider } from 'libxml2-wasm';
 import { xmlRegisterFsInputProviders } from 'libxml2-wasm/lib/nodejs.mjs';
 import * as ead3 from './ead3-schemas.ts';
 
@@ -13,9 +14,14 @@ export function validatorBy(schema: string): ead3.Validator {
   const validator = ead3.validatorBy(schema);
   let ready = false;
   return (xml) => {
-    // Not once for all: the program's own validation takes such rights away whenever it has compiled a schema.
-    if (!ready) xmlRegisterFsInputProviders();
-    ready = true;
-    return validator(xml);
+    if (ready) return validator(xml);
+    // Only while the schema is compiled, with the first file: the library has room for few such rights.
+    xmlRegisterFsInputProviders();
+    try {
+      return validator(xml);
+    } finally {
+      xmlCleanupInputProvider();
+      ready = true;
+    }
   };
 }

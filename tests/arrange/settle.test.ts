@@ -8,6 +8,7 @@ import { foldersOf } from '../../src/housing/placed.ts';
 import { filledBoxes } from '../../src/housing/shelve.ts';
 import { lostRows } from '../../src/review/numbers-lost.ts';
 import { dated, someCatalogue, someSettings, someThing } from '../support/catalogue.ts';
+import { times } from '../support/times.ts';
 
 const TODAY = '2026-05-14';
 
@@ -99,7 +100,7 @@ describe('housing a list', () => {
         }
         for (const order of numbers.values()) expect(order).toEqual([...order].sort((a, b) => a - b));
       }),
-      { numRuns: 150 },
+      { numRuns: times(150) },
     );
   });
 
@@ -109,7 +110,7 @@ describe('housing a list', () => {
         const catalogue = { settings: someSettings({}), things: listed(rows) };
         expect(settle(catalogue, false, TODAY).rows).toEqual(settle(catalogue, false, TODAY).rows);
       }),
-      { numRuns: 40 },
+      { numRuns: times(40) },
     );
   });
 });
@@ -176,7 +177,7 @@ describe('numbers that stay', () => {
           }
         },
       ),
-      { numRuns: 200 },
+      { numRuns: times(200) },
     );
   });
 
@@ -201,7 +202,7 @@ describe('numbers that stay', () => {
           for (const { slack } of filledBoxes(boxes)) expect(slack).toBeGreaterThanOrEqual(0);
         },
       ),
-      { numRuns: 100 },
+      { numRuns: times(100) },
     );
   });
 
@@ -273,7 +274,7 @@ describe('numbers that stay', () => {
           expect(arrangement({ settings, things, settled: shuffled }, TODAY).aid).toEqual(before);
         },
       ),
-      { numRuns: 80 },
+      { numRuns: times(80) },
     );
   });
 

@@ -2,7 +2,7 @@ import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { numbersToCsv } from '../../src/catalogue/numbers-file.ts';
 import { writeSettled } from '../../src/catalogue/settle.ts';
 import { JOURNAL_FILE } from '../../src/catalogue/settling-journal.ts';
@@ -23,15 +23,12 @@ import {
   OLD_LIST,
   OLD_NUMBERS,
   oldFolder,
-  removeFolders,
   runUntil,
   seen,
   settling,
   stoppedWhere,
   textOf,
 } from './settle-folder.ts';
-
-afterAll(() => rmSync(removeFolders.root, { recursive: true, force: true }));
 
 /** Looks at a folder as a user does after a crash, and settles once more. @returns whether it is as it is to be */
 async function checkAndSettle(folder: string, earlier: boolean): Promise<boolean> {

@@ -6,6 +6,7 @@ import {
   mkdtempSync,
   readdirSync,
   readFileSync,
+  rmSync,
   writeFileSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -35,7 +36,8 @@ export const NEW_NUMBERS = [...OLD_NUMBERS, settled('2', 'Letter from Ada')];
 
 const root = mkdtempSync(join(tmpdir(), 'kinfonds-settle-'));
 let count = 0;
-export const removeFolders = { root };
+// Several files of tests may have folders here.
+process.once('exit', () => rmSync(root, { recursive: true, force: true }));
 
 /** A catalogue folder before settling; with or without numbers that were settled earlier. */
 export function oldFolder(earlier: boolean): string {

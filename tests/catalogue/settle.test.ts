@@ -1,6 +1,6 @@
 import { chmodSync, mkdirSync, renameSync, rmSync, statSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { afterAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { CatalogueError, type Finding } from '../../src/catalogue/finding.ts';
 import { finishSettling } from '../../src/catalogue/finish-settling.ts';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
@@ -21,14 +21,11 @@ import {
   OLD_LIST,
   OLD_NUMBERS,
   oldFolder,
-  removeFolders,
   seen,
   settling,
   stoppedWhere,
   textOf,
 } from './settle-folder.ts';
-
-afterAll(() => rmSync(removeFolders.root, { recursive: true, force: true }));
 
 const settle = (folder: string, list = NEW_LIST, expected = OLD_LIST) =>
   writeSettled(folder, {

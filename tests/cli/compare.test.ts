@@ -6,10 +6,19 @@ import { contentsOf, freshFolder, kinfonds } from '../support/kinfonds.ts';
 
 const EXAMPLE = 'examples/quill-ferry';
 
-/** The example, and a copy of it in which a cousin changed three things. */
+/** A copy of the example in which a cousin changed three things. */
 let cousin: string;
+/** The example as it is exported. */
+let exported: Record<'ead3' | 'ead2002' | 'json', string>;
 
 beforeAll(() => {
+  const out = freshFolder();
+  expect(kinfonds(['export', EXAMPLE, '--to', 'ead3,ead2002,json', '--out', out]).code).toBe(0);
+  exported = {
+    ead3: join(out, 'ead3.xml'),
+    ead2002: join(out, 'ead2002.xml'),
+    json: join(out, 'finding-aid.json'),
+  };
   cousin = join(freshFolder(), 'ellens-list');
   cpSync(EXAMPLE, cousin, { recursive: true });
   change(cousin, 'list.csv', [
@@ -36,10 +45,7 @@ describe('kinfonds compare', () => {
       out: 'No difference.\n',
       err: '',
     });
-    const out = freshFolder();
-    expect(kinfonds(['export', EXAMPLE, '--to', 'json', '--out', out]).code).toBe(0);
-    const aid = join(out, 'finding-aid.json');
-    expect(kinfonds(['compare', EXAMPLE, aid])).toMatchObject({ code: 0, out: 'No difference.\n' });
+    expect(kinfonds(['compare', EXAMPLE, exported.json])).toMatchObject({ code: 0, out: 'No difference.\n' });
   });
 
   test('an export of another day is no difference where the catalogue names no day', () => {
@@ -58,19 +64,14 @@ describe('kinfonds compare', () => {
   });
 
   test('a file in EAD, with the catalogue it was exported from, with its JSON, and with the other version', () => {
-    const out = freshFolder();
-    expect(kinfonds(['export', EXAMPLE, '--to', 'ead3,ead2002,json', '--out', out]).code).toBe(0);
-    const [ead3, ead2002, json] = ['ead3.xml', 'ead2002.xml', 'finding-aid.json'].map((name) =>
-      join(out, name),
-    );
-    const compare = (...args: (string | undefined)[]) =>
-      kinfonds(['compare', ...args.filter((one) => one !== undefined)]);
+    const { ead3, ead2002, json } = exported;
+    const compare = (...args: string[]) => kinfonds(['compare', ...args]);
     for (const [a, b] of [
       [EXAMPLE, ead3],
       [ead2002, EXAMPLE],
       [json, ead2002],
       [ead3, ead3],
-    ])
+    ] as const)
       expect([a, b, compare(a, b)]).toMatchObject([a, b, { code: 0, err: '' }]);
     expect(compare(ead3, ead3).out).toBe('No difference.\n');
     expect(compare(EXAMPLE, ead3).out).toMatch(/^No difference\.\n\nOne of the two is in EAD3: .*\n$/);
@@ -87,20 +88,18 @@ describe('kinfonds compare', () => {
     ).toEqual(new Set(['dates']));
     expect(both.changed.length).toBeLessThan(10);
 
-    const edited = join(out, 'edited.xml');
-    writeFileSync(edited, readFileSync(ead3 ?? '', 'utf8').replace('two of the names', 'three of the names'));
+    const edited = join(freshFolder(), 'edited.xml');
+    writeFileSync(edited, readFileSync(ead3, 'utf8').replace('two of the names', 'three of the names'));
     const changed = compare(EXAMPLE, edited);
     expect([changed.code, changed.out.split('\n')[0]]).toEqual([1, '1 unit changed.']);
   });
 
   test('a finding aid that was taken in, with the file it was taken from', () => {
-    const out = freshFolder();
-    kinfonds(['export', EXAMPLE, '--to', 'ead2002', '--out', out]);
     const folder = join(freshFolder(), 'taken');
-    kinfonds(['take-in', join(out, 'ead2002.xml'), '--into', folder]);
-    expect(kinfonds(['compare', folder, join(out, 'ead2002.xml')]).code).toBe(0);
+    kinfonds(['take-in', exported.ead2002, '--into', folder]);
+    expect(kinfonds(['compare', folder, exported.ead2002]).code).toBe(0);
     writeFileSync(join(folder, 'list.csv'), 'title,series\nA ferry ticket,Correspondence\n');
-    const { code, out: said } = kinfonds(['compare', join(out, 'ead2002.xml'), folder]);
+    const { code, out: said } = kinfonds(['compare', exported.ead2002, folder]);
     expect(code).toBe(1);
     expect(said).toContain('A ferry ticket');
   });
@@ -175,13 +174,11 @@ describe('kinfonds compare', () => {
   test('wrong usage ends with 2 and writes nothing', () => {
     const there = join(freshFolder(), 'there.csv');
     writeFileSync(there, 'title\n');
-    const out = freshFolder();
-    kinfonds(['export', EXAMPLE, '--to', 'json', '--out', out]);
-    const fresh = join(out, 'both.csv');
+    const fresh = join(freshFolder(), 'both.csv');
     for (const args of [
       ['compare', EXAMPLE],
       ['compare', EXAMPLE, cousin, '--merge', there],
-      ['compare', EXAMPLE, join(out, 'finding-aid.json'), '--merge', fresh],
+      ['compare', EXAMPLE, exported.json, '--merge', fresh],
     ]) {
       const run = kinfonds(args);
       expect([args, run.code, run.out]).toEqual([args, 2, '']);

@@ -6,6 +6,7 @@ import { type MergedLists, mergedCsv, mergeLists, sayMerge } from '../../src/com
 import { readList } from '../../src/intake/list.ts';
 import { makeWorkbook } from '../intake/make-workbook.ts';
 import { someSettings } from '../support/catalogue.ts';
+import { times } from '../support/times.ts';
 import { csvOf, listIn, listOf } from './lists.ts';
 
 // What is to come out of each merging was worked out by hand.
@@ -334,9 +335,9 @@ describe('nothing is lost', () => {
           expect(holds(rows[row] ?? [], a, cells)).toBe(true);
         });
       }),
-      { numRuns: 400 },
+      { numRuns: times(400) },
     );
-    expect(joined).toBeGreaterThan(100);
+    expect(joined).toBeGreaterThan(times(100));
   });
 
   test('a list merged with itself is that list', () => {
@@ -345,7 +346,7 @@ describe('nothing is lost', () => {
         const merged = merge(csvOf(a), csvOf(a));
         expect([merged.headings, ...merged.rows]).toEqual(a);
       }),
-      { numRuns: 100 },
+      { numRuns: times(100) },
     );
   });
 });

@@ -5,8 +5,9 @@ import type { FindingAid } from '../../src/catalogue/finding-aid.ts';
 import { fieldsOf } from '../../src/catalogue/schema-at.ts';
 import { compareFindingAids, isEmpty } from '../../src/compare/index.ts';
 import { arbitraryFindingAid } from '../support/arbitrary-finding-aid.ts';
+import { times } from '../support/times.ts';
 
-const runs = { numRuns: 150 };
+const runs = { numRuns: times(150) };
 
 const unitsBelow = (unit: Component): Component[] => [unit, ...unit.children.flatMap(unitsBelow)];
 
@@ -117,9 +118,9 @@ test('edits are reported, each of them, and nothing else', () => {
       });
       expect([people.added, people.removed, people.changed, description].flat()).toEqual([]);
     }),
-    { numRuns: 400 },
+    { numRuns: times(400) },
   );
-  expect(seen).toBeGreaterThan(20);
+  expect(seen).toBeGreaterThan(times(20));
 });
 
 test('somebody renamed, and another title of the finding aid, are reported alone', () => {
@@ -185,7 +186,7 @@ describe('any two finding aids', () => {
       fc.property(arbitraryFindingAid(), arbitraryFindingAid(), (a, b) => {
         expect(compareFindingAids(structuredClone(a), structuredClone(b))).toEqual(compareFindingAids(a, b));
       }),
-      { numRuns: 50 },
+      { numRuns: times(50) },
     );
   });
 });

@@ -5,6 +5,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { gatherCopies } from '../../src/copies/index.ts';
 import { isWhole } from '../../src/copies/whole.ts';
+import { times } from '../support/times.ts';
 import {
   bytesOf,
   film,
@@ -183,11 +184,12 @@ describe('whatever the bytes are, facts come of them', () => {
     await mkdir(join(folder, 'copies'));
     const { writeFileSync } = await import('node:fs');
     const content = await picture('jpeg');
-    const names = Array.from({ length: 10_000 }, (_, at) => `copies/${at}.jpg`);
+    const many = times(10_000);
+    const names = Array.from({ length: many }, (_, at) => `copies/${at}.jpg`);
     for (const name of names) writeFileSync(join(folder, name), content);
     const began = performance.now();
     const facts = await gatherCopies(folder, names);
     expect(performance.now() - began).toBeLessThan(40_000);
-    expect([...facts.values()].filter(({ width }) => width === 120)).toHaveLength(10_000);
+    expect([...facts.values()].filter(({ width }) => width === 120)).toHaveLength(many);
   });
 });

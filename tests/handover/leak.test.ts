@@ -8,6 +8,7 @@ import sharp from 'sharp';
 import { expect, test } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
 import { handOver } from '../../src/handover/index.ts';
+import { times } from '../support/times.ts';
 import { type Cells, filesIn, folderOf, settleIn, TODAY } from './on-disk.ts';
 
 /** What is generated of one thing: which cells it has, and how it is marked as staying. */
@@ -180,7 +181,7 @@ const digests = (bytes: Buffer) =>
   ['md5', 'sha1', 'sha256', 'sha512'].map((name) => createHash(name).update(bytes).digest('hex'));
 
 /** In CI there is time for many catalogues. */
-const RUNS = process.env.CI === 'true' ? 200 : 30;
+const RUNS = times(200);
 
 test('nothing that stays is anywhere in the package, and everything that goes is in it', {
   timeout: 1_200_000,

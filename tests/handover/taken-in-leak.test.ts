@@ -6,6 +6,7 @@ import { loadCatalogue } from '../../src/catalogue/load.ts';
 import { handOver } from '../../src/handover/index.ts';
 import { foreignEad2002 } from '../support/foreign-ead.ts';
 import { describeWithSchemas } from '../support/outside.ts';
+import { times } from '../support/times.ts';
 import { type Cells, filesIn, TODAY } from './on-disk.ts';
 import { dscOf, type TheirUnit, takenIn } from './taken-in-folder.ts';
 
@@ -88,7 +89,7 @@ function made(plan: Plan, at: string, above: boolean, isLessened: boolean, insid
 }
 
 /** In CI there is time for many. */
-const RUNS = process.env.CI === 'true' ? 120 : 24;
+const RUNS = times(120);
 
 describeWithSchemas('hand-over of a finding aid that was taken in', (schemas) => {
   test('nothing that stays is anywhere in the package, and everything that goes is in it', {

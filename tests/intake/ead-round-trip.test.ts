@@ -13,6 +13,7 @@ import { readEad } from '../../src/intake/ead/index.ts';
 import { writeXml } from '../../src/xml/write.ts';
 import { arbitraryFindingAid } from '../support/arbitrary-finding-aid.ts';
 import { everyComponent } from '../support/quill-page.ts';
+import { times } from '../support/times.ts';
 
 const EXAMPLE = fileURLToPath(new URL('../../examples/quill-ferry', import.meta.url));
 const WRITE = { ead3, ead2002 };
@@ -59,7 +60,7 @@ describe('export, take in, export again', () => {
           const xml = xmlOf(aid, version);
           expect(xmlOf(await takenIn(xml), version)).toBe(xml);
         }),
-        { numRuns: 100, endOnFailure: true },
+        { numRuns: times(100), endOnFailure: true },
       );
     },
     300_000,

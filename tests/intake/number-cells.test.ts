@@ -5,6 +5,7 @@ import type { Thing } from '../../src/catalogue/thing.ts';
 import { EVERYDAY_HEADINGS } from '../../src/intake/headings.ts';
 import { readList } from '../../src/intake/list.ts';
 import { withNumbers } from '../../src/intake/number-cells.ts';
+import { times } from '../support/times.ts';
 
 const numbered = (text: string, numbers: Record<number, string>) =>
   Buffer.from(withNumbers(Buffer.from(text), new Map(entries(numbers)))).toString();
@@ -207,7 +208,7 @@ describe('whatever the list', () => {
           );
           expect(onlyAdded(bytes, written)).toBe(true);
         }),
-        { numRuns: 300 },
+        { numRuns: times(300) },
       );
     },
   );
@@ -227,7 +228,7 @@ describe('whatever the list', () => {
         const once = withNumbers(bytes, numbers);
         expect(Buffer.from(withNumbers(once, new Map())).equals(once)).toBe(true);
       }),
-      { numRuns: 200 },
+      { numRuns: times(200) },
     );
   });
 });

@@ -9,6 +9,7 @@ import { titleRules } from '../../src/review/titles.ts';
 import { VAGUE_WORDS } from '../../src/review/vague-words.ts';
 import { dated, someCatalogue, someThing } from '../support/catalogue.ts';
 import { nastyText } from '../support/hostile-text.ts';
+import { times } from '../support/times.ts';
 
 const FAMILIES = [reviewDescription, titleRules(VAGUE_WORDS), reviewDates, reviewRuns, reviewDoubles];
 
@@ -34,7 +35,7 @@ describe('whatever a list holds', () => {
           expect(place.file ?? place.component).toBeTruthy();
         }
       }),
-      { numRuns: 200 },
+      { numRuns: times(200) },
     );
   });
 

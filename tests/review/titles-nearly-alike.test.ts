@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { slips } from '../../src/catalogue/slips.ts';
 import { titlesNearlyAlike } from '../../src/review/titles-nearly-alike.ts';
 import { typingSlips } from '../../src/review/typing-slip.ts';
+import { times } from '../support/times.ts';
 
 /** The distance of Damerau and Levenshtein in its restricted form, by the whole table, as textbooks have it. */
 function distance(one: string, other: string): number {
@@ -30,7 +31,7 @@ describe('slips between two texts', () => {
       fc.property(text, text, fc.integer({ min: 1, max: 3 }), (one, other, most) => {
         expect(slips(one, other, most)).toBe(Math.min(distance(one, other), most + 1));
       }),
-      { numRuns: 3000 },
+      { numRuns: times(3000) },
     );
   });
 
@@ -138,10 +139,10 @@ describe('titles nearly alike', () => {
         found += expected.length;
         expect(nearOf(all, blocks)).toEqual(expected);
       }),
-      { numRuns: 10 },
+      { numRuns: times(10) },
     );
     // Else nothing was tried.
-    expect(found).toBeGreaterThan(50);
+    expect(found).toBeGreaterThan(times(50));
   });
 
   test('only within a block', () => {

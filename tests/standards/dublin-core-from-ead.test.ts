@@ -8,6 +8,7 @@ import { dublinCore } from '../../src/export/dublin-core/index.ts';
 import { ead2002 } from '../../src/export/ead2002/index.ts';
 import { writeXml } from '../../src/xml/write.ts';
 import { arbitraryFindingAid } from '../support/arbitrary-finding-aid.ts';
+import { times } from '../support/times.ts';
 import { elementsOf, parseTree, type Tree, textOf } from '../support/xml-tree.ts';
 
 // The crosswalk from EAD to Dublin Core of the EAD 2002 Tag Library, from memory. Every value of a record is looked up
@@ -135,7 +136,7 @@ describe('simple Dublin Core and the EAD of the same finding aid', () => {
       fc.property(arbitraryFindingAid({ complete: false, largest: 4 }), (aid) => {
         holdRecordsAgainstEad(aid);
       }),
-      { numRuns: 150 },
+      { numRuns: times(150) },
     );
   });
 });

@@ -21,6 +21,7 @@ import { expectHonest, mutantsOf } from '../support/honest-profile.ts';
 import { describeWithSchemas, describeWithTool } from '../support/outside.ts';
 import { invalidByXmllint } from '../support/outside-validators.ts';
 import { SMALL_DCTERMS, SMALL_OAI_DC } from '../support/small-dublin-core.ts';
+import { times } from '../support/times.ts';
 import { parseTree } from '../support/xml-tree.ts';
 
 const EXAMPLE = fileURLToPath(new URL('../../examples/quill-ferry', import.meta.url));
@@ -76,7 +77,7 @@ describe('what is written', () => {
       fc.property(arbitraryFindingAid({ complete: false }), (aid) => {
         for (const xml of recordsOf(aid)) expect(byProfile(xml)).toEqual([]);
       }),
-      { numRuns: 250 },
+      { numRuns: times(250) },
     );
   });
 });
@@ -89,7 +90,7 @@ describeWithSchemas('the profiles and the published schemas of Dublin Core', (sc
       fc.property(arbitraryFindingAid({ complete: false }), (aid) => {
         for (const xml of recordsOf(aid)) expect(byPublished(xml)).toEqual([]);
       }),
-      { numRuns: 250 },
+      { numRuns: times(250) },
     );
   });
 

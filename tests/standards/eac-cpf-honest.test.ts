@@ -11,6 +11,7 @@ import { validatorBy } from '../support/ead3-schemas.ts';
 import { attributesSpeak, expectHonest, mutantsOf, namesIn } from '../support/honest-profile.ts';
 import { describeWithSchemas } from '../support/outside.ts';
 import { SMALL_EAC_CPF } from '../support/small-eac-cpf.ts';
+import { times } from '../support/times.ts';
 import { elementsOf, everyElement, parseTree, type Tree, textOf } from '../support/xml-tree.ts';
 
 const recordsOf = (aid: FindingAid) => [...eacCpfRecords(aid)].map(({ content }) => [...content].join(''));
@@ -30,9 +31,9 @@ describeWithSchemas('the EAC-CPF profile and the published schema', (schemas) =>
           expect(byPublished(xml)).toEqual([]);
         }
       }),
-      { numRuns: 250 },
+      { numRuns: times(250) },
     );
-    expect(count).toBeGreaterThan(200);
+    expect(count).toBeGreaterThan(times(200));
   });
 
   it('leave nothing out: every text of every agent is found in its record, to the letter', () => {
@@ -44,7 +45,7 @@ describeWithSchemas('the EAC-CPF profile and the published schema', (schemas) =>
           expect(textsOf(agents[at]).filter((text) => !said.has(unmarked(text)))).toEqual([]);
         }
       }),
-      { numRuns: 200 },
+      { numRuns: times(200) },
     );
   });
 
@@ -56,7 +57,7 @@ describeWithSchemas('the EAC-CPF profile and the published schema', (schemas) =>
           .filter(({ element }) => textOf(element).trim() === '' && !attributesSpeak(element));
         expect(idle.map(({ path }) => path)).toEqual([]);
       }),
-      { numRuns: 60 },
+      { numRuns: times(60) },
     );
   });
 

@@ -13,6 +13,7 @@ import { arbitraryFindingAid } from '../support/arbitrary-finding-aid.ts';
 import type { Story, StoryDate } from '../support/ead-story.ts';
 import { ead3Story } from '../support/ead3-story.ts';
 import { ead2002Story } from '../support/ead2002-story.ts';
+import { times } from '../support/times.ts';
 import { parseTree } from '../support/xml-tree.ts';
 
 const EXAMPLE = fileURLToPath(new URL('../../examples/quill-ferry', import.meta.url));
@@ -104,7 +105,7 @@ describe('EAD3 and EAD 2002 of the same catalogue tell the same story', () => {
       fc.property(arbitraryFindingAid({ complete: false, largest: 8 }), ({ recipient: _, ...aid }) => {
         for (const pair of bothStories(aid)) expectSameStory(pair);
       }),
-      { numRuns: 200 },
+      { numRuns: times(200) },
     );
   });
 

@@ -9,6 +9,7 @@ import { PROFILE, publishedXsd, validatorBy } from '../support/ead2002-schemas.t
 import { attributesSpeak, expectHonest, mutantsOf, namesIn } from '../support/honest-profile.ts';
 import { describeWithSchemas } from '../support/outside.ts';
 import { SMALL_EAD2002 } from '../support/small-ead2002.ts';
+import { times } from '../support/times.ts';
 import { everyElement, parseTree, textOf } from '../support/xml-tree.ts';
 
 const write = (tree: XmlElement) => [...writeXml(tree)].join('');
@@ -31,7 +32,7 @@ describeWithSchemas('the EAD 2002 profile and the published schema', (schemas) =
         expect(byProfile(xml)).toEqual([]);
         expect(byPublished(xml)).toEqual([]);
       }),
-      { numRuns: 200 },
+      { numRuns: times(200) },
     );
   });
 
@@ -46,7 +47,7 @@ describeWithSchemas('the EAD 2002 profile and the published schema', (schemas) =
           expect(normal).toMatch(NORMAL);
         }
       }),
-      { numRuns: 100 },
+      { numRuns: times(100) },
     );
     expect(count).toBeGreaterThan(200);
   });
@@ -59,7 +60,7 @@ describeWithSchemas('the EAD 2002 profile and the published schema', (schemas) =
         );
         expect(idle.map(({ path }) => path)).toEqual([]);
       }),
-      { numRuns: 60 },
+      { numRuns: times(60) },
     );
   });
 
@@ -68,7 +69,7 @@ describeWithSchemas('the EAD 2002 profile and the published schema', (schemas) =
       fc.property(arbitraryFindingAid({ complete: false }), (aid) => {
         expect(byPublished(exported(aid))).toEqual([]);
       }),
-      { numRuns: 150 },
+      { numRuns: times(150) },
     );
   });
 

@@ -13,6 +13,7 @@ import { attributesSpeak, expectHonest, mutantsOf, namesIn } from '../support/ho
 import { describeWithSchemas, describeWithTool } from '../support/outside.ts';
 import { invalidByJing } from '../support/outside-validators.ts';
 import { SMALL_EAD3 } from '../support/small-ead3.ts';
+import { times } from '../support/times.ts';
 import { everyElement, parseTree, textOf } from '../support/xml-tree.ts';
 
 const write = (tree: XmlElement) => [...writeXml(tree)].join('');
@@ -30,7 +31,7 @@ describeWithSchemas('the EAD3 profile and the published schema', (schemas) => {
         expect(byProfile(xml)).toEqual([]);
         expect(byPublished(xml)).toEqual([]);
       }),
-      { numRuns: 250 },
+      { numRuns: times(250) },
     );
   });
 
@@ -42,7 +43,7 @@ describeWithSchemas('the EAD3 profile and the published schema', (schemas) => {
         );
         expect(idle.map(({ path }) => path)).toEqual([]);
       }),
-      { numRuns: 60 },
+      { numRuns: times(60) },
     );
   });
 
@@ -51,7 +52,7 @@ describeWithSchemas('the EAD3 profile and the published schema', (schemas) => {
       fc.property(arbitraryFindingAid({ complete: false }), (aid) => {
         expect(byPublished(exported(aid))).toEqual([]);
       }),
-      { numRuns: 150 },
+      { numRuns: times(150) },
     );
   });
 

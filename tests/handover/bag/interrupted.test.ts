@@ -170,7 +170,7 @@ test('a copy that is not what was written is found when it is read back', async 
 });
 
 /** How often the work is killed; in CI there is time for it. */
-const KILLS = process.env.CI === 'true' ? 100 : 12;
+const KILLS = process.env.CI === 'true' ? 100 : 6;
 
 describe('killed', () => {
   const packing = (entries: unknown, step = '') =>

@@ -15,6 +15,7 @@ import { beforeEach, describe, expect, test } from 'vitest';
 import { CatalogueError } from '../../../src/catalogue/finding.ts';
 import { type BagEntry, verifyBag, writeBag } from '../../../src/handover/bag/index.ts';
 import { contentsOf, freshFolder } from '../../support/kinfonds.ts';
+import { times } from '../../support/times.ts';
 import { judgeByRfc } from './rfc-validator.ts';
 
 let folder: string;
@@ -154,7 +155,7 @@ describe('packing a bag', () => {
         for (const [name, text] of all)
           expect(readFileSync(join(target, 'data', name))).toEqual(Buffer.from(text as string));
       }),
-      { numRuns: 60 },
+      { numRuns: times(60) },
     );
   });
 });

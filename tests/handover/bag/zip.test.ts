@@ -1,7 +1,7 @@
 import { spawnSync } from 'node:child_process';
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { directoryEnd, directoryEntry, fileHeader } from '../../../src/catalogue/zip-records.ts';
 import { writeBag, zipBag } from '../../../src/handover/bag/index.ts';
 import { contentsOf, freshFolder } from '../../support/kinfonds.ts';
@@ -49,10 +49,8 @@ describe('a bag in one ZIP file', () => {
     const { folder, bag } = await someBag();
     const [one, two] = [join(folder, '1', '..', 'one.zip'), join(folder, 'one.ZIP')];
     await zipBag(bag, one);
-    const zone = process.env.TZ;
-    process.env.TZ = 'Pacific/Kiritimati';
-    await zipBag(bag, two);
-    process.env.TZ = zone;
+    vi.stubEnv('TZ', 'Pacific/Kiritimati');
+    await zipBag(bag, two).finally(() => vi.unstubAllEnvs());
     expect(readFileSync(two).equals(readFileSync(one))).toBe(true);
     expect(readdirSync(folder).sort()).toEqual(['bag', 'one.ZIP', 'one.zip']);
   });

@@ -4,7 +4,7 @@ const RUNS = /^'*[=+\-@\t\r\n\uFF0B\uFF0D\uFF1D\uFF20]/;
 
 /** A row of a table: RFC 4180. */
 export const csvRecord = (cells: readonly (string | undefined)[]): string =>
-  `${cells.map((text = '') => csvCell(text)).join(',')}\r\n`;
+  `${cells.map((text) => (text === undefined || text === '' ? '' : csvCell(text))).join(',')}\r\n`;
 
 /**
  * A cell of a table: RFC 4180. What a spreadsheet would run as a formula is made a text by an apostrophe in front;

@@ -1,6 +1,8 @@
+import type { AgentLink } from '../catalogue/agent.ts';
 import type { Component } from '../catalogue/component.ts';
 import { csvRecord } from '../catalogue/csv-cell.ts';
 import type { FindingAid } from '../catalogue/finding-aid.ts';
+import { unitsFrom } from '../catalogue/units.ts';
 import { sayExtent } from '../housing/extent.ts';
 
 const HEADINGS = [
@@ -28,34 +30,38 @@ const HEADINGS = [
 export function* csv(aid: FindingAid): Generator<string> {
   const names = new Map(aid.people.map(({ id, name, authorizedForm }) => [id, authorizedForm ?? name]));
   yield `\uFEFF${csvRecord(HEADINGS)}`;
-  yield* rows(aid.collection, (links) => links.map(({ agent }) => names.get(agent) ?? agent));
+  const nameOf = ({ agent }: AgentLink) => names.get(agent) ?? agent;
+  for (const unit of unitsFrom(aid.collection)) yield row(unit, nameOf);
 }
 
-type NamesOf = (links: Component['people']) => string[];
-
-function* rows(unit: Component, namesOf: NamesOf): Generator<string> {
-  yield csvRecord([
+function row(unit: Component, nameOf: (link: AgentLink) => string): string {
+  return csvRecord([
     unit.referenceCode,
-    list(unit.otherIdentifiers.map(({ value }) => value)),
+    list(unit.otherIdentifiers, ({ value }) => value),
     unit.level,
     unit.title,
-    list(unit.dates.map(({ expression }) => expression)),
-    list(unit.dates.map(({ edtf }) => edtf)),
-    list(unit.extents.map((extent) => sayExtent([extent]))),
-    list(namesOf(unit.creators)),
+    list(unit.dates, ({ expression }) => expression),
+    list(unit.dates, ({ edtf }) => edtf),
+    list(unit.extents, (extent) => sayExtent([extent])),
+    list(unit.creators, nameOf),
     unit.scopeAndContent,
-    list(unit.containers.map(({ type, number }) => `${type} ${number}`)),
-    list(namesOf(unit.people)),
-    list(unit.accessPoints.map(({ term }) => term)),
-    list(unit.languages.map(({ name }) => name)),
+    list(unit.containers, ({ type, number }) => `${type} ${number}`),
+    list(unit.people, nameOf),
+    list(unit.accessPoints, ({ term }) => term),
+    list(unit.languages, ({ name }) => name),
     unit.accessConditions?.statement,
     unit.accessConditions?.until,
     unit.physicalCharacteristics,
-    list(unit.generalNotes.map(({ head, text }) => (head === undefined ? text : `${head}: ${text}`))),
-    list(unit.digitalCopies.map(({ file }) => file)),
+    list(unit.generalNotes, ({ head, text }) => (head === undefined ? text : `${head}: ${text}`)),
+    list(unit.digitalCopies, ({ file }) => file),
   ]);
-  for (const child of unit.children) yield* rows(child, namesOf);
 }
 
-const list = (values: readonly (string | undefined)[]) =>
-  values.filter((value) => value !== undefined).join('; ');
+/** What is said of each, in one cell; nothing where there is none. */
+function list<One>(ones: readonly One[], say: (one: One) => string | undefined): string | undefined {
+  if (ones.length === 0) return undefined;
+  return ones
+    .map(say)
+    .filter((said) => said !== undefined)
+    .join('; ');
+}

@@ -11,6 +11,8 @@ export interface XmlElement {
   /** Attributes in the order in which they are written; those that are undefined are left out. */
   attributes: Readonly<Record<string, string | undefined>>;
   children: Iterable<XmlNode>;
+  /** The very same object stands in many places: what it looks like is worth keeping. */
+  shared?: true;
 }
 
 /** Makes an element; a plain string as `children` is its text: `element('part', {}, 'Quill, Ada')`. */
@@ -22,3 +24,6 @@ export function element(
   // A string is itself an iterable, of its characters: it becomes a list of one text here, once and for all.
   return { name, attributes, children: typeof children === 'string' ? [children] : children };
 }
+
+/** Marks an element as one that stands in many places as the very same object. */
+export const shared = (element: XmlElement): XmlElement => ({ ...element, shared: true });

@@ -9,6 +9,7 @@ const CHUNK = 65_536;
 /** An element that is being written: its start tag is, its end tag is not yet. */
 interface Frame {
   element: XmlElement;
+  forms: Forms;
   /** The children where they are an array, and how many of them have been taken. */
   list: readonly XmlNode[] | undefined;
   taken: number;
@@ -26,6 +27,8 @@ interface Frame {
 interface Page {
   pieces: string[];
   length: number;
+  /** What elements that stand in many places look like, by how deep in the tree; empty for one that was met once. */
+  shared: Map<XmlElement, string>[];
 }
 
 function put(page: Page, piece: string): void {
@@ -42,7 +45,7 @@ function put(page: Page, piece: string): void {
  */
 export function* writeXml(root: XmlElement): Generator<string, void, undefined> {
   const stack: Frame[] = [];
-  const page: Page = { pieces: [DECLARATION], length: DECLARATION.length };
+  const page: Page = { pieces: [DECLARATION], length: DECLARATION.length, shared: [] };
   try {
     begin(page, root, stack);
     while (stack.length > 0) {
@@ -62,21 +65,51 @@ export function* writeXml(root: XmlElement): Generator<string, void, undefined> 
 
 /** Goes on writing until a page is full or the root is closed. */
 function fill(page: Page, stack: Frame[]): void {
-  for (let frame = stack.at(-1); frame !== undefined && page.length < CHUNK; frame = stack.at(-1)) {
-    const child = take(frame, stack);
-    if (child === undefined) {
-      stack.pop();
-      endTag(page, frame, stack.length);
-    } else if (child !== '') {
-      if (frame.unclosed) put(page, '>');
-      frame.unclosed = false;
-      if (typeof child !== 'string') begin(page, child, stack);
-      else
-        put(
-          page,
-          safe(child, 'text', () => `The text of ${path(stack)}`),
-        );
-    }
+  for (let frame = stack.at(-1); frame !== undefined && page.length < CHUNK; frame = stack.at(-1))
+    goOn(page, frame, stack);
+}
+
+/** Writes the next child, or the end of the element where there is no further one. */
+function goOn(page: Page, frame: Frame, stack: Frame[]): void {
+  const child = take(frame, stack);
+  if (child === undefined) {
+    stack.pop();
+    endTag(page, frame, stack.length);
+  } else if (child !== '') {
+    if (frame.unclosed) put(page, '>');
+    frame.unclosed = false;
+    if (typeof child === 'string') {
+      put(
+        page,
+        safe(child, 'text', () => `The text of ${path(stack)}`),
+      );
+    } else if (child.shared === true && !frame.inline) putShared(page, child, stack);
+    else begin(page, child, stack);
+  }
+}
+
+/** Writes an element that stands in many places. From the second time on, at the same depth, its text is at hand. */
+function putShared(page: Page, element: XmlElement, stack: Frame[]): void {
+  const depth = stack.length;
+  page.shared[depth] ??= new Map();
+  const texts = page.shared[depth];
+  const text = texts.get(element);
+  if (text === undefined) {
+    texts.set(element, '');
+    begin(page, element, stack);
+  } else if (text !== '') put(page, text);
+  else {
+    const own: Page = { pieces: [], length: 0, shared: page.shared };
+    begin(own, element, stack);
+    for (
+      let frame = stack[depth];
+      frame !== undefined;
+      frame = stack.length > depth ? stack.at(-1) : undefined
+    )
+      goOn(own, frame, stack);
+    const whole = own.pieces.join('');
+    texts.set(element, whole);
+    put(page, whole);
   }
 }
 
@@ -101,21 +134,22 @@ function take(frame: Frame, stack: readonly Frame[]): XmlNode | undefined {
 
 /** Writes the start of an element, or the whole of it where it holds nothing but one text or nothing at all. */
 function begin(page: Page, element: XmlElement, stack: Frame[]): void {
-  const { name, children } = element;
+  const { children } = element;
   const list = Array.isArray(children) ? (children as readonly XmlNode[]) : undefined;
   const inline = stack.at(-1)?.inline === true;
   const only = list === undefined || list.length > 1 ? undefined : (list[0] ?? '');
-  startTag(page, element, stack, inline, typeof only === 'string' && only !== '');
+  const forms = startTag(page, element, stack, inline, typeof only === 'string' && only !== '');
   if (typeof only === 'string') {
     if (only === '') put(page, '/>');
     else {
       put(page, isPlainText(only) ? only : safe(only, 'text', () => `The text of ${path(stack, element)}`));
-      put(page, written(name).end);
+      put(page, forms.end);
     }
     return;
   }
   stack.push({
     element,
+    forms,
     list,
     taken: 0,
     lazy: list === undefined ? children[Symbol.iterator]() : undefined,
@@ -126,19 +160,19 @@ function begin(page: Page, element: XmlElement, stack: Frame[]): void {
   });
 }
 
-/** Writes a start tag, on a line of its own unless `inline`, and without its `>` unless it is `closed`. */
+/** Writes a start tag, on a line of its own unless `inline`, and without its `>` unless it is `closed`. @returns its forms */
 function startTag(
   page: Page,
   element: XmlElement,
   stack: readonly Frame[],
   inline: boolean,
   closed: boolean,
-): void {
+): Forms {
   const { name, attributes } = element;
   const forms = written(name);
   if (!forms.isName)
     throw new Error(`“${name}”, at ${path(stack, element)}, cannot be the name of an element in XML.`);
-  let pending = inline ? forms.start : forms.onLine(stack.length).start;
+  let pending = inline ? forms.start : onLine(forms, stack.length).start;
   for (const key in attributes) {
     const value = attributes[key];
     if (value === undefined) continue;
@@ -152,34 +186,54 @@ function startTag(
   }
   if (!closed) put(page, pending);
   else if (pending === '"') put(page, '">');
-  else put(page, inline ? `${forms.start}>` : forms.onLine(stack.length).closed);
+  else put(page, inline ? `${forms.start}>` : onLine(forms, stack.length).closed);
+  return forms;
 }
 
 function unsafeValue(value: string, key: string, stack: readonly Frame[], element: XmlElement): string {
   return safe(value, 'attribute', () => `The attribute ${key} of ${path(stack, element)}`);
 }
 
-function endTag(page: Page, { element, inline, unclosed }: Frame, depth: number): void {
-  const forms = written(element.name);
+function endTag(page: Page, { forms, inline, unclosed }: Frame, depth: number): void {
   if (unclosed) put(page, '/>');
-  else put(page, inline ? forms.end : forms.onLine(depth).end);
+  else put(page, inline ? forms.end : onLine(forms, depth).end);
 }
 
-/**
- * What a name looks like at each place where it is written, and whether it can be one. Names come from the writers,
- * not from users: there are few, and each is written many times.
- */
-const written = once((name: string) => ({
-  isName: isName(name),
-  start: `<${name}`,
-  end: `</${name}>`,
-  attribute: ` ${name}="`,
-  /** On a line of its own, so deep in the tree. */
-  onLine: once((depth: number) => {
-    const lineBreak = `\n${'  '.repeat(depth)}`;
-    return { start: `${lineBreak}<${name}`, closed: `${lineBreak}<${name}>`, end: `${lineBreak}</${name}>` };
+/** What a name looks like at each place where it is written, and whether it can be one. */
+interface Forms {
+  isName: boolean;
+  name: string;
+  start: string;
+  end: string;
+  attribute: string;
+  /** On a line of its own, by how deep in the tree. */
+  onLine: { start: string; closed: string; end: string }[];
+}
+
+/** Names come from the writers, not from users: there are few, and each is written many times. */
+const written = once(
+  (name: string): Forms => ({
+    isName: isName(name),
+    name,
+    start: `<${name}`,
+    end: `</${name}>`,
+    attribute: ` ${name}="`,
+    onLine: [],
   }),
-}));
+);
+
+function onLine({ name, onLine: known }: Forms, depth: number): Forms['onLine'][number] {
+  const there = known[depth];
+  if (there !== undefined) return there;
+  const lineBreak = `\n${'  '.repeat(depth)}`;
+  const forms = {
+    start: `${lineBreak}<${name}`,
+    closed: `${lineBreak}<${name}>`,
+    end: `${lineBreak}</${name}>`,
+  };
+  known[depth] = forms;
+  return forms;
+}
 
 /** The path of the element that is being written, such as `/ead/archdesc/dsc/c[3]/did`, for messages. */
 function path(stack: readonly Frame[], leaf?: XmlElement): string {

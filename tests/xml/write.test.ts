@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { element, type XmlElement } from '../../src/xml/element.ts';
+import { element, shared, type XmlElement } from '../../src/xml/element.ts';
 import { writeXml } from '../../src/xml/write.ts';
 
 const written = (root: XmlElement) => [...writeXml(root)].join('');
@@ -130,4 +130,30 @@ test('elements in elements 100,000 deep are written without exhausting the stack
   let tree = element('c', {}, 'deep');
   for (let depth = 1; depth < 100_000; depth++) tree = element('c', {}, ['', tree]);
   expect(written(tree)).toContain(`${'<c>'.repeat(100_000)}deep${'</c>'.repeat(100_000)}`);
+});
+
+describe('an element that is shared', () => {
+  const name = (text: string) =>
+    element('persname', { relator: 'creator' }, [
+      element('part', {}, text),
+      element('part', {}, ['b', element('lb', {})]),
+    ]);
+
+  test('looks as one that is not, wherever and however often it stands', () => {
+    const places = (one: XmlElement) =>
+      element('ead', {}, [
+        ...[one, one, one],
+        element('did', {}, [one, one, element('p', {}, ['By ', one, ' and ', one]), element('p', {}, [one])]),
+        element('dsc', {}, new Set([element('c', {}, [one, shared(element('c', {}, [one])), one])])),
+      ]);
+    const one = name('Quill & Heron');
+    expect(written(places(shared(one)))).toBe(written(places(one)));
+  });
+
+  test('is refused where it stands first, if it holds what XML forbids', () => {
+    const bad = shared(name('a\u0001'));
+    expect(() => written(element('ead', {}, [element('did', {}, [bad]), bad]))).toThrow(
+      'The text of /ead/did/persname/part[1] holds the character U+0001',
+    );
+  });
 });

@@ -5,7 +5,7 @@ import { fileNames } from '../file-names.ts';
 import type { OutFile } from '../out-file.ts';
 import { dctermsRecords } from './dcterms.ts';
 import { oaiDc, simpleStatements } from './oai-dc.ts';
-import { dublinCoreTable } from './table.ts';
+import { tableHeadings, tableRow } from './table.ts';
 import { describedUnits } from './units.ts';
 
 /**
@@ -18,11 +18,14 @@ export function* dublinCore(
 ): Generator<OutFile> {
   const fileName = fileNames();
   const statementsOf = simpleStatements(aid);
+  const table = [tableHeadings];
   for (const described of describedUnits(aid.collection, downTo)) {
+    const statements = statementsOf(described);
+    table.push(tableRow(statements, aid));
     const path = `dublin-core/${fileName(described.unit.id)}.xml`;
-    yield { path, xml: true, content: writeXml(oaiDc(statementsOf(described))) };
+    yield { path, xml: true, content: writeXml(oaiDc(statements)) };
   }
-  yield { path: 'dublin-core.csv', xml: false, content: dublinCoreTable(aid, downTo) };
+  yield { path: 'dublin-core.csv', xml: false, content: table };
 }
 
 /** Qualified Dublin Core: the same units in DCMI terms, in one file. */

@@ -2,7 +2,7 @@ import type { Agent } from '../../catalogue/agent.ts';
 import type { AccessPoint, DateStatement, Extent } from '../../catalogue/component.ts';
 import type { FindingAid, Recipient } from '../../catalogue/finding-aid.ts';
 import { once } from '../../catalogue/once.ts';
-import type { XmlElement } from '../../xml/element.ts';
+import { shared, type XmlElement } from '../../xml/element.ts';
 
 /** What every part of a writer of EAD may need beside the component at hand. */
 export interface Context {
@@ -40,11 +40,11 @@ export function contextOf(
     nameOf: once((role: string | undefined) =>
       once((id: string) => {
         const agent = agents.get(id);
-        return agent && name(agent, role);
+        return agent && shared(name(agent, role));
       }),
     ),
-    datesOf: once((statements: readonly DateStatement[]) => statements.flatMap(date)),
-    extentsOf: once((extents: readonly Extent[]) => extents.map(extent)),
-    accessPointOf: once(accessPoint),
+    datesOf: once((statements: readonly DateStatement[]) => statements.flatMap(date).map(shared)),
+    extentsOf: once((extents: readonly Extent[]) => extents.map((one) => shared(extent(one)))),
+    accessPointOf: once((point: AccessPoint) => shared(accessPoint(point))),
   };
 }

@@ -1,4 +1,5 @@
 import { firstYear, lastYear } from './bounds.ts';
+import { isEdtf } from './edtf.ts';
 import { inclusiveDates } from './inclusive.ts';
 
 /**
@@ -56,7 +57,7 @@ function largeGapsOnly(all: readonly Stretch[]): Stretch[] {
  * `{1827,1952..1978}`. Without such gaps, and where an end is open, the same as `inclusiveDates`.
  */
 export function inclusiveDatesWithGaps(parts: Iterable<string>): string | undefined {
-  const different = [...new Set(parts)].filter((part) => inclusiveDates([part]) !== undefined);
+  const different = [...new Set(parts)].filter(isEdtf);
   const found = largeGapsOnly(stretches(different) ?? []);
   if (found.length < 2) return inclusiveDates(different);
   const members = found.map(({ parts: of }) => inclusiveDates(of)?.replace('/', '..') ?? '');

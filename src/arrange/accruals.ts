@@ -35,7 +35,7 @@ export function joins(folder: GrowingFolder, thing: Thing, stock: Stock, boxes: 
 }
 
 /** The boxes whose kind is settled, with what lies in them. */
-export type SettledBoxes = ReadonlyMap<string, { kind: Box; units: Unit[] }>;
+type SettledBoxes = ReadonlyMap<string, { kind: Box; units: Unit[] }>;
 
 /** The same for what has grown so far. */
 export function settledBoxes(root: GrowingGroup, stock: Stock): SettledBoxes {

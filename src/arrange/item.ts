@@ -19,7 +19,7 @@ import type { UnitCode } from './reference-codes.ts';
 import { datesOf } from './statements-of-date.ts';
 
 /** Makes what a thing of the list becomes in the finding aid. */
-export type ThingDescriber = (thing: Thing, code: UnitCode) => Component;
+type ThingDescriber = (thing: Thing, code: UnitCode) => Component;
 
 /**
  * A describer of the things of one list. What rows have in common (a cell that holds the same, a date) is worked out

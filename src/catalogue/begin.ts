@@ -31,10 +31,10 @@ const SMALL_WORDS = new Set([
 ]);
 
 /** A form in which a new list can be written. */
-export type ListForm = 'csv' | 'xlsx';
+type ListForm = 'csv' | 'xlsx';
 
 /** A file of a new catalogue folder. */
-export type NewFile = readonly [name: string, content: string | Uint8Array];
+type NewFile = readonly [name: string, content: string | Uint8Array];
 
 /**
  * Makes a catalogue folder with a collection.yaml that explains itself and a list to fill in, in each form that is asked

@@ -21,7 +21,7 @@ export const level = z.enum([
 ]);
 
 /** A statement of date: ISAD(G) 3.1.3, DACS 2.4. Without `edtf` it is text only ("undated", a phrase nobody can resolve). */
-export const dateStatement = z.strictObject({
+const dateStatement = z.strictObject({
   type: z.enum(['inclusive', 'bulk']).default('inclusive'),
   expression: line.describe('As shown to readers, in the form of DACS 2.4: 1952 May 14'),
   edtf: line.optional().describe('The same in EDTF (ISO 8601-2): 1952-05-14'),
@@ -51,7 +51,7 @@ export const container = z.strictObject({
 });
 
 /** A digital copy, or a thing that was digital from the start. */
-export const digitalCopy = z.strictObject({
+const digitalCopy = z.strictObject({
   file: line.describe('Path below the catalogue folder with forward slashes, or an address'),
   origin: z.enum(['derived', 'borndigital', 'unknown']).default('derived'),
   title: line.optional(),
@@ -73,7 +73,7 @@ export const languageUse = z.strictObject({
 });
 
 /** An access point other than an agent. */
-export const accessPoint = z.strictObject({
+const accessPoint = z.strictObject({
   type: z.enum(['subject', 'place', 'genre', 'occupation', 'function', 'title']),
   term: line,
   source: line.optional().describe('Code of the vocabulary: aat, lcsh, tgn, local'),

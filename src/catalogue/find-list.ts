@@ -7,10 +7,10 @@ import type { ListSettings } from './list-settings.ts';
 import { LIST_FILE, noList, noSuchList, severalLists, unreadable } from './load-findings.ts';
 
 /** The names under which a list is found, in the order in which they are read. */
-export const LIST_FILES: readonly string[] = [LIST_FILE, 'list.tsv', 'list.xlsx', 'list.ods'];
+const LIST_FILES: readonly string[] = [LIST_FILE, 'list.tsv', 'list.xlsx', 'list.ods'];
 
 /** A list as found in a folder, and read. */
-export interface FoundList extends List {
+interface FoundList extends List {
   file: string;
   bytes: Uint8Array;
 }

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 
 /** The versions of EAD in which a description may have been taken in. */
-export const KEPT_FORMATS = ['ead3', 'ead2002'] as const;
+const KEPT_FORMATS = ['ead3', 'ead2002'] as const;
 
 /**
  * A unit of description (or the control of the description) as it was found in a finding aid that was taken in, where

@@ -3,7 +3,7 @@ import { line } from './text.ts';
 import { COLUMNS } from './thing.ts';
 
 /** The encodings in which a list of comma-separated values can be. */
-export const ENCODINGS = ['utf-8', 'utf-16le', 'utf-16be', 'windows-1252', 'mac-roman'] as const;
+const ENCODINGS = ['utf-8', 'utf-16le', 'utf-16be', 'windows-1252', 'mac-roman'] as const;
 
 export type Encoding = (typeof ENCODINGS)[number];
 

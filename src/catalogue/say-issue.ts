@@ -4,7 +4,7 @@ import { quoted } from './quoted.ts';
 import { keysAt } from './schema-at.ts';
 
 /** One thing wrong with a value, in plain words, and the path of the entry it is about. */
-export interface SaidIssue {
+interface SaidIssue {
   path: readonly PropertyKey[];
   found: string;
   advice?: string;

@@ -8,7 +8,7 @@ import { digestOf, JOURNAL_FILE, type Journal, readJournal, STAGED_NAME } from '
 import { type Staged, stage, writeWhole } from './write-whole.ts';
 
 /** What settling writes into a catalogue folder. */
-export interface SettledFiles {
+interface SettledFiles {
   /** The new content of numbers.csv. */
   numbers: string;
   /** The new content of list.csv, where things in it were given numbers. */

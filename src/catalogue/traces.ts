@@ -8,7 +8,7 @@ import { SETTINGS_FILE, unreadable } from './load-findings.ts';
 import { NUMBERS_FILE } from './numbers-file.ts';
 
 /** The folder in a catalogue folder into which `export` writes where no other is named. */
-export const EXPORT_FOLDER = 'finding-aid';
+const EXPORT_FOLDER = 'finding-aid';
 
 /** A moment: for comparing, and the day it was here, as YYYY-MM-DD. */
 interface Moment {

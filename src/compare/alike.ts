@@ -2,7 +2,7 @@ import { plainWords } from '../review/plain-words.ts';
 import type { Unit } from './units.ts';
 
 /** A unit of the second side, and how alike it is to one of the first. */
-export interface Near {
+interface Near {
   b: Unit;
   /** From 0 to 1: the share of what is told of both that is the same; a rare word counts more than a common one. */
   likeness: number;

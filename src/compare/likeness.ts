@@ -1,7 +1,7 @@
 import { plainWords } from '../review/plain-words.ts';
 
 /** What two descriptions of perhaps one thing are compared by. */
-export interface Described {
+interface Described {
   title: string;
   /** Its date, in one way of writing; undefined where it has none. */
   date?: string | undefined;

@@ -24,7 +24,7 @@ export interface MergedLists {
 }
 
 /** A row on which the two lists do not agree. */
-export interface RowConflict {
+interface RowConflict {
   /** In the merged list, as a spreadsheet counts it. */
   row: number;
   title: string;

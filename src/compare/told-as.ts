@@ -5,7 +5,7 @@ import { NO_DAY, type ReadFindingAid } from './read-finding-aid.ts';
 import { withSameCopies } from './same-copies.ts';
 
 /** Two finding aids in a form in which they can be held against each other. */
-export interface Alike {
+interface Alike {
   aids: readonly [FindingAid, FindingAid];
   /** The version of EAD as which both are told; undefined where neither was read from EAD. */
   as?: EadVersion;

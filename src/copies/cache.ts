@@ -5,7 +5,7 @@ import { stageBeside } from '../catalogue/permissions-beside.ts';
 import { type CopyFacts, copyFacts } from './facts.ts';
 
 /** Beside the catalogue, hidden; it may be deleted at any time, and is made again. */
-export const CACHE_FILE = '.kinfonds-copies.json';
+const CACHE_FILE = '.kinfonds-copies.json';
 
 /** To be raised whenever the same file would give other facts than before. */
 const VERSION = 1;

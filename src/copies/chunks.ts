@@ -1,7 +1,7 @@
 import type { Bytes } from './bytes.ts';
 
 /** A named part of a file that is made of such: where its content begins, and how long it says it is, in bytes. */
-export interface Chunk {
+interface Chunk {
   name: string;
   at: number;
   length: number;

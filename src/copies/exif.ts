@@ -12,7 +12,7 @@ const TAGS = {
 };
 
 /** What the Exif block of a picture says that is of use; never where it was made, only that it says so. */
-export type ExifFacts = Pick<CopyFacts, 'width' | 'height' | 'orientation' | 'madeAt' | 'hasLocation'>;
+type ExifFacts = Pick<CopyFacts, 'width' | 'height' | 'orientation' | 'madeAt' | 'hasLocation'>;
 
 /** Reads the Exif block of a picture, and whether its XMP has a place; nothing of either where they make no sense. */
 export async function exifFacts(bytes: Bytes, mediaType: string): Promise<ExifFacts> {
@@ -63,7 +63,7 @@ function isPlace(value: unknown): boolean {
  * Exif 2.32, 4.6.5: `2011:07:04 12:00:00`, with blanks for what is not known.
  * @returns the day, month or year as EDTF, or undefined where the clock was never set
  */
-export function dayOf(written: unknown): string | undefined {
+function dayOf(written: unknown): string | undefined {
   const found = typeof written === 'string' ? /^(\d{4}):(\d\d| {2}):(\d\d| {2})/.exec(written) : null;
   if (found === null || Number(found[1]) === 0) return undefined;
   const [, year = '', month = '', day = ''] = found;

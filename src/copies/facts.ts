@@ -1,7 +1,7 @@
 import { z } from 'zod';
 
 /** What can be wrong with a digital copy as a file, before anything is asked about its content. */
-export const TROUBLES = ['missing', 'empty', 'unreadable', 'not a file', 'leads out', 'damaged'] as const;
+const TROUBLES = ['missing', 'empty', 'unreadable', 'not a file', 'leads out', 'damaged'] as const;
 
 /**
  * The technical facts of a digital copy. With a trouble other than `damaged`, only path, bytes and trouble are told.

@@ -10,7 +10,7 @@ export interface Thumbnail {
 }
 
 /** The long side, in pixels. */
-export const SIDE = 240;
+const SIDE = 240;
 
 /**
  * More pixels than this are not drawn. A map of half a square metre (A1) has 279 million at 600 to the inch; without a

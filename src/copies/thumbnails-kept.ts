@@ -5,7 +5,7 @@ import { permissionsBeside } from '../catalogue/permissions-beside.ts';
 import { readThumbnail, type Thumbnail } from './thumbnails-draw.ts';
 
 /** Beside the catalogue, hidden; it may be deleted at any time, and is made again. */
-export const KEPT_FOLDER = '.kinfonds-thumbnails';
+const KEPT_FOLDER = '.kinfonds-thumbnails';
 
 /** To be raised whenever the same content would be drawn in another way than before. */
 const VERSION = 1;

@@ -14,12 +14,12 @@ export type { Thumbnail } from './thumbnails-draw.ts';
  * Why a copy that is, or may be, a picture has no thumbnail: what is wrong with its file; `too large` to be drawn; or
  * `not drawn`, since it is damaged within, of a kind too rare, or was changed in this very moment.
  */
-export interface ThumbnailTrouble {
+interface ThumbnailTrouble {
   path: string;
   trouble: NonNullable<CopyFacts['trouble']> | 'too large' | 'not drawn';
 }
 
-export interface Thumbnails {
+interface Thumbnails {
   /** By the path of the copy, in the order of the list. */
   thumbnails: ReadonlyMap<string, Thumbnail>;
   troubles: readonly ThumbnailTrouble[];

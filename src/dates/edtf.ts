@@ -27,7 +27,7 @@ export interface DateSet {
 export type Edtf = Point | Interval | DateSet;
 
 /** First and last day; undefined where that side is open or unknown. */
-export interface Span {
+interface Span {
   readonly first: Day | undefined;
   readonly last: Day | undefined;
 }

@@ -4,7 +4,7 @@ import { SEASONS } from './seasons.ts';
 import type { Fraction } from './senses.ts';
 
 /** The first and last date of a part. */
-export interface FractionSpan {
+interface FractionSpan {
   readonly from: string;
   readonly to: string;
 }

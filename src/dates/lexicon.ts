@@ -11,7 +11,7 @@ interface Entry {
 }
 
 /** All that begins with a word, the longest first. */
-export type Lexicon = ReadonlyMap<string, readonly Entry[]>;
+type Lexicon = ReadonlyMap<string, readonly Entry[]>;
 
 // A hyphen or a point between the words of an entry changes nothing: "new-year", "1. juledag".
 const SKIPPED = new Set(['-', '.']);

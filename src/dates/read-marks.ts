@@ -62,7 +62,7 @@ function takeBracketed(s: Scanner): Mark {
 }
 
 /** What stood after a date: a mark for it alone, and one for all of the range that it ends. */
-export interface Suffix {
+interface Suffix {
   own: Mark;
   whole: Mark;
 }

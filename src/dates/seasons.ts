@@ -1,5 +1,5 @@
 /** A part of a year that is neither month nor day, with the months it is taken to cover. */
-export interface Season {
+interface Season {
   readonly code: number;
   /** As DACS 2.4.13 places it: `1852 spring`. */
   readonly name: string;

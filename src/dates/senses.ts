@@ -56,4 +56,4 @@ export type Simple =
 
 /** before X; at X or before; after X; at X or after; from X on. */
 export type Edge = 'before' | 'by' | 'after' | 'notBefore' | 'since';
-export type Tail = 'roughly' | 'orEarlier' | 'orLater' | 'onward';
+type Tail = 'roughly' | 'orEarlier' | 'orLater' | 'onward';

@@ -1,7 +1,7 @@
 import { LETTERS } from './letters.ts';
 
 /** In UTF-16 units: of anything longer only so much is compared. */
-export const LONGEST_WORD = 48;
+const LONGEST_WORD = 48;
 
 /** Latin letters without loose accents, and the punctuation that goes with them: quick to tell, and nearly all there is. */
 export const EUROPEAN = /^[\0-\u024F\u2010-\u2027\u2030-\u205E]*$/;

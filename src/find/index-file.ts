@@ -4,13 +4,13 @@ import { checked, IndexBroken, type Source, withCheck } from './bytes.ts';
 import type { Stamps } from './stamps.ts';
 
 /** Stands beside the catalogue and may be deleted at any time. */
-export const INDEX_FILE = '.kinfonds-find';
+const INDEX_FILE = '.kinfonds-find';
 /** To be raised whenever an index made before could not be read, or would be read as something else. */
 const FORMAT = 2;
 const MAGIC = Buffer.from('kinfonds find\n');
 
 /** From what an index was made. */
-export interface Origin {
+interface Origin {
   format: number;
   /** Of the program. */
   version: string;
@@ -46,7 +46,7 @@ export interface IndexFile {
 }
 
 /** Where an index comes from, save what this program and machine add. */
-export type OwnOrigin = Omit<Origin, 'format' | 'littleEndian'>;
+type OwnOrigin = Omit<Origin, 'format' | 'littleEndian'>;
 
 /** The file's first bytes: what it is, and from what it was made. */
 function headOf(origin: OwnOrigin): Buffer {

@@ -15,7 +15,7 @@ export type { Reason } from './reasons.ts';
 export { sayWhereabouts } from './whereabouts.ts';
 
 /** What an answer depends on beside the catalogue. */
-export interface Circumstances {
+interface Circumstances {
   /** Of the program. */
   version: string;
   /** YYYY-MM-DD */

@@ -10,7 +10,7 @@ import { wordsOf } from './words.ts';
 import { writeTerms } from './write-terms.ts';
 
 /** Of this many words or more, titles count as equally long. */
-export const LONGEST_TITLE = 255;
+const LONGEST_TITLE = 255;
 /** In the place of a year: open to that side. What is undated begins after it ends. */
 export const [OPEN_START, OPEN_END] = [-32768, 32767];
 
@@ -21,7 +21,7 @@ export interface Directory {
   sections: Record<SectionName, readonly [at: number, length: number]>;
 }
 
-export const SECTIONS = [
+const SECTIONS = [
   'years',
   'titleLengths',
   'termStarts',

@@ -17,7 +17,7 @@ export interface Reason {
 }
 
 /** A unit that a thing has, with the words that count for it and how near they are. */
-export interface Met {
+interface Met {
   unit: Unit;
   words: ReadonlyMap<string, number>;
 }

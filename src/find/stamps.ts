@@ -16,7 +16,7 @@ const sourcesWith = (list: string | undefined): string[] =>
   list === undefined || isUsualSource(list) ? SOURCES : [...SOURCES, list];
 
 /** What tells a file from an edited one without reading it. Numbers as text, for they are too large for JSON. */
-export interface Stamp {
+interface Stamp {
   size: string;
   modified: string;
   /** When the system last changed anything of it: unlike the time of the last change, nobody can set it back. */

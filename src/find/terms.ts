@@ -20,7 +20,7 @@ export interface Terms {
 }
 
 /** Goes from word to word. The units of the word are in `units`, as many as `length` says. */
-export interface TermCursor {
+interface TermCursor {
   units: Uint16Array;
   length: number;
   /** How many units this word has in common with the one before it. */

@@ -4,7 +4,7 @@ import { type GrowingPostings, writeNumbers } from './postings.ts';
 const PER_BLOCK = 32;
 
 /** What `writeTerms` writes: where each block starts, and the last ends; the blocks; the postings. */
-export interface WrittenTerms {
+interface WrittenTerms {
   starts: Uint32Array;
   blocks: ByteWriter;
   postings: ByteWriter;

@@ -32,7 +32,7 @@ export interface PackageFile {
 }
 
 /** Why a package is made despite what must be mended. */
-export interface Despite {
+interface Despite {
   reason: string;
   findings: readonly Finding[];
 }

@@ -1,7 +1,7 @@
 import { INCH } from './measures.ts';
 
 /** Three measures in millimetres, in the order in which they are written; or what is wrong with them, as a sentence. */
-export type BoxMeasures = { measures: [first: number, second: number, third: number] } | { wrong: string };
+type BoxMeasures = { measures: [first: number, second: number, third: number] } | { wrong: string };
 
 const UNITS: ReadonlyMap<string, number> = new Map(
   Object.entries({ mm: 1, cm: 10, m: 1000, in: INCH, ft: 12 * INCH }).flatMap(([unit, mm]) =>

@@ -15,7 +15,7 @@ interface FormWords {
 }
 
 /** Columns whose words may change the form. */
-export type FormColumn = 'kind' | 'size' | 'condition';
+type FormColumn = 'kind' | 'size' | 'condition';
 
 const P = 'common practice';
 const EVERYWHERE: readonly FormColumn[] = ['kind', 'size', 'condition'];

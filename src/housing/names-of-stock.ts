@@ -9,7 +9,7 @@ interface Named {
 }
 
 /** What a name stands for: one thing of the table; or what it may be meant to be, and that may be nothing. */
-export type NameReading<Row> = { row: Row } | { meant: readonly string[] };
+type NameReading<Row> = { row: Row } | { meant: readonly string[] };
 
 // Words that tell nothing apart: "a legal-size file folder" is a legal folder.
 const EMPTY = new Set(['a', 'an', 'the', 'of', 'for', 'in', 'inch', 'inche', 'size', 'sized', 'file']);

@@ -40,7 +40,7 @@ const WORDS: ReadonlyMap<string, Shelf> = new Map([
 ]);
 
 /** What is wrong with a box of one's own: what was found, and what to do. */
-export interface OwnTrouble {
+interface OwnTrouble {
   rule: 'housing.own-measures' | 'housing.own-for';
   found: string;
   advice: string;

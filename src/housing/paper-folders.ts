@@ -11,7 +11,7 @@ const FOLDER_LIMIT = 19;
 const LARGE_LIMIT = 6;
 
 /** What a paper folder may hold; everything else would spoil paper, or be spoiled by lying between papers. */
-export const PAPER_FORMS: readonly Form[] = ['sheet', 'photograph', 'mounted', 'bound'];
+const PAPER_FORMS: readonly Form[] = ['sheet', 'photograph', 'mounted', 'bound'];
 
 const folder = (id: string, words: string, outside: Face, use: string, source = M): Holder => ({
   id: `folder-${id}`,

@@ -21,7 +21,7 @@ export interface Part {
 }
 
 /** What is filed under one heading: by the folders it lies in, what lies elsewhere, and what takes no room at all. */
-export interface Parting {
+interface Parting {
   parts: Part[];
   apart: Apart[];
   /** Digital files, which lie on no shelf. */

@@ -3,7 +3,7 @@ import type { SizeToken } from './size-tokens.ts';
 import { FILLERS, ROUND_LABELS, THICK_LABELS } from './size-units.ts';
 
 /** A number that may be a measure. */
-export interface Measure {
+interface Measure {
   value: number;
   /** Millimetres of its unit, where one is written. */
   unit?: number;

@@ -17,7 +17,7 @@ export interface Supply {
 }
 
 /** How many holders of one kind are needed. */
-export interface HoldersNeeded {
+interface HoldersNeeded {
   holder: Holder;
   number: number;
 }

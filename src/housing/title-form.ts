@@ -61,7 +61,7 @@ export function formByTitle(title: string): Told | undefined {
 
 const usual = FORMS_BY_KIND.get('daguerreotype');
 /** A photograph in its case lies on glass, and is as thick as the case. */
-export const CASE = { form: 'glass' as const, ...(usual !== undefined && { usual }) };
+const CASE = { form: 'glass' as const, ...(usual !== undefined && { usual }) };
 
 // A copy of a diary, and a picture of a teapot, are paper.
 const PAPER =

@@ -2,7 +2,7 @@
 const PLAIN = /^[\w][\w ()-]*(?:[./][\w ()-]+)*$/;
 
 /** Path of a digital copy below the catalogue folder, an address on the web, or why it can be neither. */
-export type CopyPath = { path: string } | { trouble: string };
+type CopyPath = { path: string } | { trouble: string };
 
 /**
  * Reads what the list says of a digital copy. Paths come out with forward slashes and without `.` and `..`;

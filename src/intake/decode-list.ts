@@ -5,9 +5,7 @@ import { decodeText, utf16Order } from './decode.ts';
 import { decodeAs, NAMES, recogniseEncoding } from './encodings.ts';
 
 /** The text of a list and the encoding it was in, or why there is none; and what was noticed. */
-export type DecodedList =
-  | { text: string; encoding: Encoding; findings: readonly Finding[] }
-  | { trouble: Finding };
+type DecodedList = { text: string; encoding: Encoding; findings: readonly Finding[] } | { trouble: Finding };
 
 const SAY_ENCODING =
   'If letters such as é come out wrong, say in collection.yaml which encoding it is, such as list: {encoding: mac-roman}; or save the list again as “CSV UTF-8”.';

@@ -17,7 +17,7 @@ const BINARY_SHARE = 0.01;
 const SAMPLE = 1 << 16;
 
 /** What came of reading bytes as text: the text, or why it is none. */
-export type Decoded = { text: string } | { trouble: Finding };
+type Decoded = { text: string } | { trouble: Finding };
 
 /**
  * Bytes as text: UTF-8 with or without a byte order mark, or UTF-16 with one.

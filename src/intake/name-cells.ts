@@ -5,7 +5,7 @@ import { perhapsTwo } from './list-findings.ts';
 import { maybeTwo, splitNames } from './names.ts';
 
 /** Reads the columns of names. */
-export interface NameReader {
+interface NameReader {
   read(row: number, cell: string, column: 'people' | 'creator'): readonly string[];
   /** Of each column, the first name that may be two; complete once all rows have been read. */
   findings(): Finding[];

@@ -2,7 +2,7 @@ import { readRows } from './csv-rows.ts';
 import { type RowSpan, rowSpans } from './row-spans.ts';
 
 /** Text to be put in at a position. */
-export interface Addition {
+interface Addition {
   at: number;
   text: string;
 }

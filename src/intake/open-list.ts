@@ -31,7 +31,7 @@ export interface OpenList {
 const WORKBOOK = /\.(?:xlsx|xlsm|xltx|ods|ots|xls)$/i;
 
 /** Whether a file of this name is to be read as a workbook, and not as text. */
-export const isWorkbook = (file: string): boolean => WORKBOOK.test(file);
+const isWorkbook = (file: string): boolean => WORKBOOK.test(file);
 
 /**
  * Opens a list in whichever form: comma-separated values, XLSX or ODS, by the name of its file.

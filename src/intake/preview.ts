@@ -21,7 +21,7 @@ export interface Preview {
 }
 
 /** What is read of a row, by column; and the columns of which something else is understood than is written. */
-export interface PreviewedRow {
+interface PreviewedRow {
   row: number;
   cells: readonly (readonly [column: string, text: string])[];
   changed: readonly string[];

@@ -2,7 +2,7 @@ import { amountIn, isCounted, isVolume, names, unitIn } from './quantity-unit.ts
 import { CONTAINERS, HOLDERS, NOTHING, SHEETS } from './quantity-words.ts';
 
 /** How many things a row stands for. */
-export interface Quantity {
+interface Quantity {
   /** Undefined where the cell says only how many sheets a thing has, or nothing at all. */
   quantity?: number;
   /** Whether the number is a guess, the least or the most. */

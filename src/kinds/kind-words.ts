@@ -5,7 +5,7 @@ import { KINDS_ABROAD } from './kinds-abroad.ts';
 import { OBJECT_WORDS } from './object-words.ts';
 
 /** A word of the list's kind column, understood. */
-export interface KindReading {
+interface KindReading {
   kind: Kind;
   /** Whether the list uses the word for several of them ("letters"), so that a missing quantity is not one. */
   plural: boolean;

@@ -1,5 +1,5 @@
 /** Words of other languages for a kind of material. */
-export interface KindAbroad {
+interface KindAbroad {
   /** The unit for one of them in `KINDS`. */
   kind: string;
   /** For one of them, and for several, in lower case. */

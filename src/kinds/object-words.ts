@@ -1,5 +1,5 @@
 /** Everyday words for things that are no paper, with the kind that they are counted as. */
-export interface ObjectWords {
+interface ObjectWords {
   /** The unit for one of them in `KINDS`. */
   kind: 'object' | 'textile';
   /** For one of them, in small letters; several are understood too. Where the plural is irregular, it stands here. */

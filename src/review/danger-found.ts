@@ -8,7 +8,7 @@ import type { DangerColumn, DangerWord } from './danger-words.ts';
 import { type Met, wordFinder } from './word-finder.ts';
 
 /** What is found of a thing, and under which heading it stands. */
-export type HazardsOfThing = ReadonlyMap<HazardName, string>;
+type HazardsOfThing = ReadonlyMap<HazardName, string>;
 
 const noHazards: HazardsOfThing = new Map();
 const rounds = readyWord(ROUNDS);

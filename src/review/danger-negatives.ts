@@ -20,7 +20,7 @@ const SOMETHING_ELSE =
   /\b(?:from|off|after|for|lists? of|index (?:of|to)|register of|cop(?:y|ies) of|prints? of|scans? of) (?:(?:the|its|old|some|her|his|their) )*(?:\w+ )?$/u;
 
 /** Whether a text names negatives that are there, as the text of a thing that may hold them. */
-export function namesNegatives(written: string, { isNote, isPaper }: { isNote: boolean; isPaper: boolean }) {
+function namesNegatives(written: string, { isNote, isPaper }: { isNote: boolean; isPaper: boolean }) {
   const text = searchable(written).replace(/\s+/g, ' ');
   const begins = BEGINS.exec(text);
   const places = [...text.matchAll(ANYWHERE)].map(({ 0: { length }, index }) => ({

@@ -5,7 +5,7 @@ import type { Settings } from '../catalogue/settings.ts';
 import type { Thing } from '../catalogue/thing.ts';
 
 /** Something that a standard asks of the description of the whole. */
-export interface Requirement {
+interface Requirement {
   rule: string;
   weight: Weight;
   /** Whether the requirement is met. */

@@ -1,5 +1,5 @@
 /** Since when there have been things of a kind; a thing dated earlier is a mistake in the date or in the kind. */
-export interface EarliestYear {
+interface EarliestYear {
   /** The kind, by the singular of the table of kinds. */
   kind: string;
   year: number;

@@ -1,5 +1,5 @@
 /** The commonest small words of a language, by which a text in it is known. */
-export interface FunctionWords {
+interface FunctionWords {
   /** ISO 639-2/B. */
   code: string;
   name: string;

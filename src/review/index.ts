@@ -31,7 +31,7 @@ export { verdict } from './verdict.ts';
 export type Rules = (catalogue: Catalogue, aid: FindingAid) => Finding[];
 
 /** What is known of the digital copies: facts by path, and files that no row names. */
-export interface CopiesFound {
+interface CopiesFound {
   facts: ReadonlyMap<string, CopyFacts>;
   unlisted: readonly string[];
 }

@@ -1,5 +1,5 @@
 /** Words that go with names and do not tell people apart. */
-export interface NameWords {
+interface NameWords {
   /** What is dropped, or the word it stands for. */
   words: readonly string[];
   /** What it is read as; left out where the word is dropped. */

@@ -9,7 +9,7 @@ import { PRIVATE_WORDS, type PrivateWord } from './private-words.ts';
 import { VAGUE_WORDS, type VagueWords } from './vague-words.ts';
 
 /** The word tables of the rules, with the words that `collection.yaml` adds to them. */
-export interface WordTables {
+interface WordTables {
   danger: readonly DangerWord[];
   private: readonly PrivateWord[];
   vague: readonly VagueWords[];
@@ -21,7 +21,7 @@ const VAGUE = 'vague';
 const source = 'collection.yaml';
 
 /** Every name by which `collection.yaml` says what words of its own mean. */
-export const MEANINGS: readonly string[] = [
+const MEANINGS: readonly string[] = [
   ...HAZARDS.map(({ name }) => name),
   ...MATTERS.map(({ name }) => name),
   ...Object.keys(TASKS),

@@ -28,7 +28,7 @@ interface Place {
 }
 
 /** Telephone numbers and e-mail addresses in a text, where they stand. */
-export function findContacts(text: string): Place[] {
+function findContacts(text: string): Place[] {
   if (!text.includes('@') && !/\d[ ()./-]{0,2}\d[ ()./-]{0,2}\d/.test(text)) return [];
   const whole = (match: RegExpMatchArray, written = match[0]): Place & { written: string } => {
     const at = (match.index ?? 0) + match[0].lastIndexOf(written);

@@ -1,5 +1,5 @@
 /** A kind of matter that is private as long as somebody whom it is about may be living. */
-export interface Matter {
+interface Matter {
   name: MatterName;
   /** How a finding begins: "On the health of people who may be living". */
   says: string;

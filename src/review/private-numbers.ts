@@ -2,7 +2,7 @@ import { NUMBER_RULES, type NumberRule } from './private-number-rules.ts';
 import { wordFinder } from './word-finder.ts';
 
 /** A number found in a text, and where it stands; what it is must never be said. */
-export interface FoundNumber {
+interface FoundNumber {
   rule: NumberRule;
   at: number;
   end: number;

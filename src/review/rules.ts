@@ -3,7 +3,7 @@ import { HAZARDS } from './danger-hazards.ts';
 import { MATTERS } from './private-matters.ts';
 
 /** One rule of `kinfonds check`, as `docs/rules.md` lists it. */
-export interface Rule {
+interface Rule {
   rule: string;
   weight: Weight;
   /** When it speaks. */

@@ -22,7 +22,7 @@ export interface Run {
   rows: number[];
 }
 
-export interface Twice {
+interface Twice {
   from: number;
   to: number;
   rows: number[];

@@ -15,7 +15,7 @@ const ONLY_YEARS = /^(?:1[4-9]|20)\d\d(?: (?:\d{2}|(?:1[4-9]|20)\d\d))?$/;
 const LONGEST = 60;
 
 /** What a title fails to say: anything at all, anything but the kind, anything but the date. */
-export type Emptiness = 'nothing' | 'kind' | 'date';
+type Emptiness = 'nothing' | 'kind' | 'date';
 
 /** The words of a text without numbers and small words. */
 const wordsOf = (text: string) =>

@@ -3,7 +3,7 @@ import type { Met } from './word-finder.ts';
 // A word is not yet a thing: "no mould", "a letter about the pistol". What stands around it in its sentence decides.
 // All of it is common practice of reading lists, in the languages in which the word tables are written.
 
-export type Place = Pick<Met<unknown>, 'text' | 'at' | 'end'>;
+type Place = Pick<Met<unknown>, 'text' | 'at' | 'end'>;
 
 // The point of "9.5 mm" and of ".303" ends no sentence.
 const SENTENCE_END = /^(?:[;:!?\n()–—]|\.(?!\d))/;

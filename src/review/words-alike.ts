@@ -1,5 +1,5 @@
 /** Words that are a letter or two apart and yet no slip of each other. */
-export interface WordsAlike {
+interface WordsAlike {
   words: readonly string[];
   source: string;
 }

@@ -20,7 +20,7 @@ export interface GetOptions {
 }
 
 /** What became of one schema. */
-export interface GotSchema {
+interface GotSchema {
   id: string;
   name: string;
   version: string;

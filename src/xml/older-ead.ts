@@ -10,7 +10,7 @@ export const EAD2002_NAMESPACE = 'urn:isbn:1-931666-22-9';
 const ROOT = `<ead xmlns="${EAD2002_NAMESPACE}" xmlns:xlink="${XLINK_NAMESPACE}">`;
 
 /** A finding aid from before the schemas, told for what it is. */
-export interface OlderEad {
+interface OlderEad {
   /** What it is, what was checked instead of it, and what to do, in sentences. */
   notice?: string;
   /** A fault of the file as a whole. */

@@ -1,7 +1,7 @@
 import { forbiddenCharacter } from '../catalogue/text.ts';
 
 /** Where a text stands: between tags, or between the quotes of an attribute. */
-export type Setting = 'text' | 'attribute';
+type Setting = 'text' | 'attribute';
 
 /**
  * Which characters do not survive as they are, where, and what stands for them. XML 1.0 (Fifth Edition): 2.4 for the

@@ -14,7 +14,7 @@ export interface OptionWords {
 }
 
 /** A command: what it is called, and what can be typed after it. */
-export interface CommandWords {
+interface CommandWords {
   name: string;
   about: string;
   options: readonly OptionWords[];

@@ -7,7 +7,7 @@ export const DCMI_TYPES = [
 export type DcmiType = (typeof DCMI_TYPES)[number];
 
 /** What a kind of material is by the DCMI Type Vocabulary; a null type where no single term is surely right. */
-export interface KindType {
+interface KindType {
   /** As the table of kinds calls one of them. */
   kind: string;
   type: DcmiType | null;

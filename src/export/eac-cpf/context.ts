@@ -4,7 +4,7 @@ import type { FindingAid } from '../../catalogue/finding-aid.ts';
 import { hasRecord } from './has-record.ts';
 
 /** How an agent occurs in the finding aid. */
-export interface Occurrence {
+interface Occurrence {
   /** What it is to the collection: its creator, the maker of something in it, or what something in it is about. */
   as: 'creator' | 'maker' | 'subject';
   /** The roles in which it is named: photographer, correspondent. */

@@ -17,7 +17,7 @@ export interface Context {
 }
 
 /** How a version of EAD writes what occurs again and again. */
-export interface Parts {
+interface Parts {
   /** One name in a role. */
   name: (agent: Agent, role: string | undefined) => XmlElement;
   /** One statement of date. */

@@ -82,7 +82,7 @@ export const TEXT_SETS = {
   ],
 } as const satisfies Readonly<Record<string, readonly string[]>>;
 
-export type TextSet = keyof typeof TEXT_SETS;
+type TextSet = keyof typeof TEXT_SETS;
 
 const analog = { encodinganalog: 'encodinganalog' };
 const kind = { type: 'localtype' };

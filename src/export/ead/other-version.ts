@@ -5,7 +5,7 @@ import { convertedAttributes } from './convert-attributes.ts';
 import { type GroupOf, groupBeside, groupInDid } from './groups.ts';
 
 /** A unit as it was found in one version of EAD, told in the other. */
-export interface Told {
+interface Told {
   element: Found;
   /** Groups of the did, and beside it, that the other version tells in another way: the model has to say them. */
   inDid: string[];

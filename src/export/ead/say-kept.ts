@@ -2,7 +2,7 @@ import type { Found } from '../../intake/ead/found.ts';
 import type { XmlElement } from '../../xml/element.ts';
 
 /** So many of one kind: `unitdate/@datechar`, 1056. */
-export type Counts = Map<string, number>;
+type Counts = Map<string, number>;
 
 /** Where nothing more is there, the same is told in another order, with other blanks, or in other words. */
 export const AS_LAID_OUT = 'order, blanks or wording';

@@ -14,7 +14,7 @@ import { counted } from './physical-description.ts';
 import { token } from './token.ts';
 import { unitDate } from './unit-date.ts';
 
-export const EAD2002_NAMESPACE = 'urn:isbn:1-931666-22-9';
+const EAD2002_NAMESPACE = 'urn:isbn:1-931666-22-9';
 const XLINK_NAMESPACE = 'http://www.w3.org/1999/xlink';
 
 const NOTE_STYLE: NoteStyle = { kind: 'type', legalStatus: 'in accessrestrict' };

@@ -8,7 +8,7 @@ import { isolated } from './prose.ts';
 import { type Term, termsOf } from './register.ts';
 
 /** A few words about a unit, such as who made it. */
-export interface Fact {
+interface Fact {
   /** Over the words, where they have a line to themselves. */
   label: string;
   /** Before the words, where they stand in a line with others. */

@@ -4,7 +4,7 @@ export interface Markup {
 }
 
 /** What may stand in the gaps of a template; undefined and false leave nothing. */
-export type Filling = string | number | Markup | readonly Markup[] | undefined | false;
+type Filling = string | number | Markup | readonly Markup[] | undefined | false;
 
 // HTML Standard, 13.1.2 and 13.1.2.3: what has a meaning of its own in text and in quoted values.
 const MEANS = /[&<>"']/;

@@ -2,7 +2,7 @@ import type { Container } from '../../catalogue/component.ts';
 import { sayContainer } from '../../catalogue/say-container.ts';
 
 /** A container that stands by itself, and those that stand in it. */
-export interface Shelved {
+interface Shelved {
   outer: Container;
   inner: readonly Container[];
 }

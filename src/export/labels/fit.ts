@@ -12,7 +12,7 @@ export interface SetLine {
 }
 
 /** Texts set into an area, and which of them had to be cut. */
-export interface Fitted {
+interface Fitted {
   lines: SetLine[];
   shortened: string[];
 }

@@ -15,7 +15,7 @@ export { readSheet } from './own-sheet.ts';
 export { labelsOn, type Measure, type Sheet, usualSheet } from './sheets.ts';
 
 /** Which labels of a catalogue are wanted. */
-export interface Wanted {
+interface Wanted {
   only?: 'folders' | 'boxes';
   /** Only those not yet printed, or with other words on them since. */
   new?: boolean;

@@ -1,7 +1,7 @@
 import { A4, LETTER, type Measure, SHEETS, type Sheet } from './sheets.ts';
 
 /** A sheet, or what is wrong with the words for it. */
-export type ReadSheet = { sheet: Sheet } | { trouble: string };
+type ReadSheet = { sheet: Sheet } | { trouble: string };
 
 const PARTS = ['page', 'label', 'first', 'step', 'labels'] as const;
 type Part = (typeof PARTS)[number];

@@ -13,7 +13,7 @@ const HEADINGS = ['label', 'text'] as const;
 export type Printed = ReadonlyMap<string, string>;
 
 /** Labels by what became of them since the last printing. */
-export interface SinceThen {
+interface SinceThen {
   fresh: Label[];
   changed: Label[];
   /** Printed before with the same words. */

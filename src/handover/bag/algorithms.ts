@@ -1,5 +1,5 @@
 /** A checksum algorithm by which a manifest can be checked. */
-export interface Algorithm {
+interface Algorithm {
   /** As in `manifest-sha512.txt`, and as the system's library of checksums calls it. */
   name: string;
   /** For people. */

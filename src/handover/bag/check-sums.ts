@@ -6,7 +6,7 @@ import type { Task } from './task.ts';
 import { carryOutAll } from './threads.ts';
 
 /** What came of reckoning the checksums of the files of a bag anew. Paths are as the manifests list them. */
-export interface Checked {
+interface Checked {
   changed: string[];
   missing: string[];
   findings: Finding[];

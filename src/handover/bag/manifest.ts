@@ -4,7 +4,7 @@ import { decodePath, isOld, leadsOut, plainPath } from './paths.ts';
 import { linesOf } from './tag-text.ts';
 
 /** A file as a manifest lists it. */
-export interface Listed {
+interface Listed {
   line: number;
   /** In lower case. */
   sum: string;

@@ -26,7 +26,7 @@ function decoder(name: string): (bytes: Uint8Array) => string {
 }
 
 /** A line of a tag file; numbers count from 1. */
-export interface TagLine {
+interface TagLine {
   line: number;
   text: string;
 }

@@ -4,7 +4,7 @@ import { carryOut, type Outcome, type Task } from './task.ts';
 import type { Report } from './thread.ts';
 
 /** How tasks are to be done, and whom to tell. */
-export interface Telling {
+interface Telling {
   /** How many threads at most. */
   threads: number;
   /** Told of bytes that were read. */

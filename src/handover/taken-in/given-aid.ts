@@ -7,7 +7,7 @@ import { withoutRestricted } from '../../export/without-restricted.ts';
 import { idsIn, pointsTo } from './markup.ts';
 
 /** A finding aid that was taken in, without the units that stay. */
-export interface GivenAid {
+interface GivenAid {
   aid: FindingAid;
   /** Every unit that stays, with those in it, and groups of which nothing is left. */
   gone: readonly Component[];

@@ -5,7 +5,7 @@ import { MOST, refuseSize } from './refuse.ts';
 export type Grain = 'day' | 'month' | 'year' | 'no year' | 'time';
 
 /** A cell that holds a real date, of which the text in `cells` is the ISO form. */
-export interface DateCell {
+interface DateCell {
   index: number;
   grain: Grain;
   /** The number under the date, in days; undefined where the file keeps the date itself. */

@@ -7,7 +7,7 @@ export interface Answer {
 }
 
 /** An index of texts by their words. */
-export interface Finder {
+interface Finder {
   /** Adds the next text, with the reference code of its own if it has one; the first one is number 0. */
   add(title: string, rest: string, code?: string): void;
   find(typed: string, isAllowed: (text: number) => boolean): Answer;

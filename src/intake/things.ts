@@ -81,7 +81,7 @@ export function readThings(
       people: names.read(row, textAt(cells, at.people), 'people'),
       creators: names.read(row, textAt(cells, at.creator), 'creator'),
       places: several(textAt(cells, at.place)),
-      copies: copies(row, cells),
+      copies: copiesIn(textAt(cells, at.copy), file, row, findings),
       languages: languages(textAt(cells, at.language)),
       extra: NO_EXTRA,
     };
@@ -105,14 +105,8 @@ export function readThings(
     const count = textAt(cells, at.quantity);
     if (count !== '') {
       const counted = quantities(thing.kind ?? '')(count);
-      if (counted === undefined) {
-        findings.push(noQuantity(file, row, count));
-        thing.quantityUnread = true;
-      } else {
-        if (counted.quantity !== undefined) thing.quantity = counted.quantity;
-        if (counted.quantity !== undefined && counted.approximate) thing.quantityApproximate = true;
-        if (counted.sheets !== undefined) thing.sheets = counted.sheets;
-      }
+      if (counted === undefined) findings.push(noQuantity(file, row, count));
+      setQuantity(thing, counted);
       // What a number does not say in full is kept to the letter.
       if (counted === undefined || counted.sheets !== undefined)
         extra.push({ heading: headings[at.quantity] ?? 'quantity', text: count });
@@ -120,17 +114,28 @@ export function readThings(
     if (extra.length > 0) thing.extra = extra;
     return Object.assign(thing, family.read(cells, remarks));
   }
+}
 
-  function copies(row: number, cells: readonly string[]): readonly string[] {
-    const cell = textAt(cells, at.copy);
-    if (cell === '') return NO_COPIES;
-    return splitCell(cell).flatMap((written) => {
-      const copy = readCopyPath(written);
-      if ('path' in copy) return [copy.path];
-      findings.push(badCopy(file, row, copy.trouble));
-      return [];
-    });
+/** The paths in a cell that lead to copies; those that lead nowhere are said. */
+function copiesIn(cell: string, file: string, row: number, findings: Finding[]): readonly string[] {
+  if (cell === '') return NO_COPIES;
+  return splitCell(cell).flatMap((written) => {
+    const copy = readCopyPath(written);
+    if ('path' in copy) return [copy.path];
+    findings.push(badCopy(file, row, copy.trouble));
+    return [];
+  });
+}
+
+function setQuantity(thing: Thing, counted: ReturnType<typeof readQuantity>): void {
+  if (counted === undefined) {
+    thing.quantityUnread = true;
+    return;
   }
+  const { quantity, approximate, sheets } = counted;
+  if (quantity !== undefined) thing.quantity = quantity;
+  if (quantity !== undefined && approximate) thing.quantityApproximate = true;
+  if (sheets !== undefined) thing.sheets = sheets;
 }
 
 /** A title, a name, a number or a date has no lines; a break in its cell is only there to fit the column. */

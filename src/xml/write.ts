@@ -1,6 +1,6 @@
-import { once } from '../catalogue/once.ts';
 import type { XmlElement, XmlNode } from './element.ts';
-import { isName, isPlainText, isPlainValue, safe } from './safe.ts';
+import { type Forms, formsOf, onLine } from './forms.ts';
+import { isPlainText, isPlainValue, safe } from './safe.ts';
 
 const DECLARATION = '<?xml version="1.0" encoding="UTF-8"?>';
 /** Size of a chunk in UTF-16 units: large enough that handing it on costs little, small enough to keep memory flat. */
@@ -169,14 +169,14 @@ function startTag(
   closed: boolean,
 ): Forms {
   const { name, attributes } = element;
-  const forms = written(name);
+  const forms = formsOf(name);
   if (!forms.isName)
     throw new Error(`“${name}”, at ${path(stack, element)}, cannot be the name of an element in XML.`);
   let pending = inline ? forms.start : onLine(forms, stack.length).start;
   for (const key in attributes) {
     const value = attributes[key];
     if (value === undefined) continue;
-    const { isName, attribute } = written(key);
+    const { isName, attribute } = formsOf(key);
     if (!isName)
       throw new Error(`“${key}”, at ${path(stack, element)}, cannot be the name of an attribute in XML.`);
     put(page, pending);
@@ -197,42 +197,6 @@ function unsafeValue(value: string, key: string, stack: readonly Frame[], elemen
 function endTag(page: Page, { forms, inline, unclosed }: Frame, depth: number): void {
   if (unclosed) put(page, '/>');
   else put(page, inline ? forms.end : onLine(forms, depth).end);
-}
-
-/** What a name looks like at each place where it is written, and whether it can be one. */
-interface Forms {
-  isName: boolean;
-  name: string;
-  start: string;
-  end: string;
-  attribute: string;
-  /** On a line of its own, by how deep in the tree. */
-  onLine: { start: string; closed: string; end: string }[];
-}
-
-/** Names come from the writers, not from users: there are few, and each is written many times. */
-const written = once(
-  (name: string): Forms => ({
-    isName: isName(name),
-    name,
-    start: `<${name}`,
-    end: `</${name}>`,
-    attribute: ` ${name}="`,
-    onLine: [],
-  }),
-);
-
-function onLine({ name, onLine: known }: Forms, depth: number): Forms['onLine'][number] {
-  const there = known[depth];
-  if (there !== undefined) return there;
-  const lineBreak = `\n${'  '.repeat(depth)}`;
-  const forms = {
-    start: `${lineBreak}<${name}`,
-    closed: `${lineBreak}<${name}>`,
-    end: `${lineBreak}</${name}>`,
-  };
-  known[depth] = forms;
-  return forms;
 }
 
 /** The path of the element that is being written, such as `/ead/archdesc/dsc/c[3]/did`, for messages. */

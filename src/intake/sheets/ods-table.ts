@@ -49,6 +49,15 @@ export function tableReader(
     column += cellRepeat;
     cell = undefined;
   };
+  const addColumns = (raw: string) => {
+    const many = times(raw, 'number-columns-repeated');
+    const shown = attribute(raw, 'visibility') ?? 'visible';
+    const end = Math.min(columns + many, columns + 256);
+    for (let at = columns; shown !== 'visible' && at < end; at++) hiddenColumns.add(at);
+    columns += many;
+    const style = attribute(raw, 'default-cell-style-name');
+    if (style !== undefined) columnStyles.push({ upTo: columns, style });
+  };
   const grainOf = (raw: string, index: number) => {
     const style = attribute(raw, 'style-name') ?? columnStyles.find(({ upTo }) => index < upTo)?.style;
     return style === undefined ? undefined : styles.grains.get(style);
@@ -56,11 +65,7 @@ export function tableReader(
   const finishRow = () => {
     const last = filled.at(-1);
     if (last !== undefined) {
-      if (row + repeat > MOST.rows + 1) refuseSize(file, `has over ${MOST.rows} rows in a sheet`);
-      if (last.index + last.times > MOST.columns)
-        refuseSize(file, `has over ${MOST.columns} columns in a sheet`);
-      if (repeat * (last.index + last.times) > MOST.cells)
-        refuseSize(file, `has over ${MOST.cells / 1e6} million cells`);
+      refuseLarger(file, row + repeat - 1, last.index + last.times, repeat);
       const cells = filled.flatMap(({ index, times: many, cell: one }) => {
         // Columns of several styles may lie under cells that stand for many; the first one's tells.
         const put = odsCellPutter(one, grainOf(one.attributes, index));
@@ -89,15 +94,8 @@ export function tableReader(
         // A table inside a cell.
         if (!empty) inside++;
       } else if (cell !== undefined) cell.open(element, raw, empty);
-      else if (element === 'table-column') {
-        const many = times(raw, 'number-columns-repeated');
-        const shown = attribute(raw, 'visibility') ?? 'visible';
-        const end = Math.min(columns + many, columns + 256);
-        for (let at = columns; shown !== 'visible' && at < end; at++) hiddenColumns.add(at);
-        columns += many;
-        const style = attribute(raw, 'default-cell-style-name');
-        if (style !== undefined) columnStyles.push({ upTo: columns, style });
-      } else if (element === 'table-row') {
+      else if (element === 'table-column') addColumns(raw);
+      else if (element === 'table-row') {
         repeat = times(raw, 'number-rows-repeated');
         hidden = (attribute(raw, 'visibility') ?? 'visible') !== 'visible';
         column = 0;
@@ -119,6 +117,13 @@ export function tableReader(
       if (inside === 0) cell?.text(piece);
     },
   };
+}
+
+/** @param width of the row, in columns; as many rows as are repeated are written out, up to the last one */
+function refuseLarger(file: string, lastRow: number, width: number, repeated: number): void {
+  if (lastRow > MOST.rows) refuseSize(file, `has over ${MOST.rows} rows in a sheet`);
+  if (width > MOST.columns) refuseSize(file, `has over ${MOST.columns} columns in a sheet`);
+  if (repeated * width > MOST.cells) refuseSize(file, `has over ${MOST.cells / 1e6} million cells`);
 }
 
 function times(attributes: string, name: string): number {

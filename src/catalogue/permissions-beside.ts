@@ -1,4 +1,4 @@
-import { chmod, readdir, stat } from 'node:fs/promises';
+import { readdir, stat } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { type Content, type Staged, stage } from './write-whole.ts';
 
@@ -33,13 +33,5 @@ export async function permissionsBeside(folder: string): Promise<number> {
  * @throws as `stage` does
  */
 export async function stageBeside(path: string, content: Content): Promise<Staged> {
-  const staged = await stage(path, content);
-  try {
-    const [{ mode }, allowed] = await Promise.all([stat(staged.temporary), permissionsBeside(dirname(path))]);
-    if ((mode & ~allowed & 0o777) !== 0) await chmod(staged.temporary, mode & allowed);
-    return staged;
-  } catch (error) {
-    await staged.discard();
-    throw error;
-  }
+  return stage(path, content, { most: await permissionsBeside(dirname(path)) });
 }

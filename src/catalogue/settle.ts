@@ -1,4 +1,4 @@
-import { chmod, readdir, readFile, rm, stat } from 'node:fs/promises';
+import { readdir, readFile, rm, stat } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { CatalogueError, type Finding } from './finding.ts';
 import { finishSettling } from './finish-settling.ts';
@@ -57,9 +57,8 @@ async function commit(
     content: string | Uint8Array,
     was?: Uint8Array,
   ) => {
-    const one = await stage(join(folder, name), content);
+    const one = await stage(join(folder, name), content, was === undefined ? { mode } : {});
     staged.push(one);
-    if (was === undefined) await chmod(one.temporary, mode);
     const temporary = basename(one.temporary);
     entries.push({
       name,
@@ -106,8 +105,7 @@ async function keep(
     const path = join(folder, `${name}${count === 1 ? '' : `-${count}`}.csv`);
     const there = await readFile(path).catch(({ code }: NodeJS.ErrnoException) => code);
     if (there === 'ENOENT') {
-      const staged = await stage(path, old);
-      await chmod(staged.temporary, mode);
+      const staged = await stage(path, old, { mode });
       await staged.commit();
       return { path, isNew: true };
     }

@@ -18,6 +18,14 @@ export interface Staged {
   discard(): Promise<void>;
 }
 
+/** Who may do what with a file, as bits of a mode. Left out, a file keeps what it has, and a new one is as the system has it. */
+export interface Permissions {
+  /** Just these. */
+  mode?: number;
+  /** No more than these. */
+  most?: number;
+}
+
 // In UTF-16 units: as much text as is gathered before it is encoded and written. Larger gains no speed.
 const BATCH = 1 << 16;
 
@@ -35,15 +43,21 @@ export async function writeWhole(path: string, content: Content): Promise<void> 
 }
 
 /**
- * Writes a file beside its place, so that several can be written and checked before any of them is put there.
+ * Writes a file beside its place, so that several can be written and checked before any of them is put there. At no
+ * moment may anybody read it who may not in the end.
  * @throws as `writeWhole` does
  */
-export async function stage(path: string, content: Content): Promise<Staged> {
+export async function stage(
+  path: string,
+  content: Content,
+  { mode: given, most = 0o777 }: Permissions = {},
+): Promise<Staged> {
   try {
-    const { target, mode } = await place(path);
+    const { target, mode: own } = await place(path);
+    const mode = given ?? own;
     // A short name of its own: the name of the file itself may leave no room for more letters.
     const temporary = join(dirname(target), `.kinfonds-${randomBytes(6).toString('hex')}.part`);
-    await writeNew(temporary, content, mode);
+    await writeNew(temporary, content, mode === undefined ? { most } : { mode: mode & most });
     return staged(path, target, temporary);
   } catch (error) {
     throw writeTrouble(path, error);
@@ -82,8 +96,8 @@ async function place(path: string): Promise<{ target: string; mode?: number }> {
   }
 }
 
-async function writeNew(path: string, content: Content, mode: number | undefined): Promise<void> {
-  const handle = await open(path, 'wx');
+async function writeNew(path: string, content: Content, { mode, most = 0o777 }: Permissions): Promise<void> {
+  const handle = await open(path, 'wx', mode === undefined ? 0o666 & most : 0o600);
   try {
     try {
       if (mode !== undefined) await handle.chmod(mode);

@@ -113,17 +113,14 @@ export async function writeIndexFile(folder: string, origin: OwnOrigin, index: U
   try {
     const there = lstatSync(path, { throwIfNoEntry: false });
     if (there !== undefined && !there.isFile()) return;
-    const { chmod, stat } = await import('node:fs/promises');
+    const { stat } = await import('node:fs/promises');
     const { permissionsBeside } = await import('../catalogue/permissions-beside.ts');
     const { stage } = await import('../catalogue/write-whole.ts');
-    const staged = await stage(path, [headOf(origin), index]);
-    try {
-      // Whoever may not read the list may not read it here.
-      const { mode } = await stat(join(folder, origin.list));
-      await chmod(staged.temporary, mode & (await permissionsBeside(folder)));
-      await staged.commit();
-    } finally {
-      await staged.discard();
-    }
+    // Whoever may not read the list may not read it here.
+    const { mode } = await stat(join(folder, origin.list));
+    const staged = await stage(path, [headOf(origin), index], {
+      mode: mode & (await permissionsBeside(folder)),
+    });
+    await staged.commit();
   } catch {}
 }

@@ -78,6 +78,28 @@ describe('writing a file whole', () => {
     expect(readdirSync(folder).sort()).toEqual(['link.csv', 'list.csv']);
   });
 
+  it('gives a file the permissions that are asked for, at every moment while it is written', async () => {
+    const fresh = join(folder, 'private.csv');
+    const seen: number[] = [];
+    function* pieces() {
+      const part = readdirSync(folder).find((name) => name.endsWith('.part')) ?? '';
+      seen.push(statSync(join(folder, part)).mode & 0o777);
+      yield 'title\n';
+    }
+    chmodSync(file, 0o644);
+    for (const [path, permissions] of [
+      [fresh, { mode: 0o600 }],
+      [fresh, { most: 0o600 }],
+      [file, { most: 0o600 }],
+      [join(folder, 'new.csv'), { most: 0o600 }],
+    ] as const) {
+      const staged = await stage(path, pieces(), permissions);
+      await staged.commit();
+      expect([path, statSync(path).mode & 0o777]).toEqual([path, 0o600]);
+    }
+    expect(seen).toEqual([0o600, 0o600, 0o600, 0o600]);
+  });
+
   it('takes pieces only as fast as it writes them', async () => {
     const waiting: number[] = [];
     function* pieces() {

@@ -67,7 +67,16 @@ export const extent = fc
 
 const digitalCopy = fc
   .record({
-    file: fc.oneof(fc.constantFrom('copies/heron 1.tif', 'https://example.org/a?b=1&c=2#d'), nastyText),
+    // A finding aid that was taken in may have paths from the root of somebody's server.
+    file: fc.oneof(
+      fc.constantFrom(
+        'copies/heron 1.tif',
+        'https://example.org/a?b=1&c=2#d',
+        '/heron/1.tif',
+        '//heron/1.tif',
+      ),
+      nastyText,
+    ),
     origin: fc.constantFrom('derived' as const, 'borndigital' as const, 'unknown' as const),
     title: maybe(nastyText),
     note: maybe(nastyProse),

@@ -2,6 +2,9 @@
 // text's own, which has to be told from the one that is put before it here.
 const RUNS = /^'*[=+\-@\t\r\n\uFF0B\uFF0D\uFF1D\uFF20]/;
 
+/** With what such a cell can begin; hardly any does. */
+const MAY_RUN = new Set(Array.from("'=+-@\t\r\n\uFF0B\uFF0D\uFF1D\uFF20", (sign) => sign.charCodeAt(0)));
+
 /** A row of a table: RFC 4180. */
 export const csvRecord = (cells: readonly (string | undefined)[]): string =>
   `${cells.map((text) => (text === undefined || text === '' ? '' : csvCell(text))).join(',')}\r\n`;
@@ -11,7 +14,7 @@ export const csvRecord = (cells: readonly (string | undefined)[]): string =>
  * whoever takes it away again (`asWritten`) has the text as it was.
  */
 export function csvCell(text: string): string {
-  const harmless = RUNS.test(text) ? `'${text}` : text;
+  const harmless = MAY_RUN.has(text.charCodeAt(0)) && RUNS.test(text) ? `'${text}` : text;
   return /[",\r\n]/.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless;
 }
 

@@ -26,4 +26,9 @@ export function element(
 }
 
 /** Marks an element as one that stands in many places as the very same object. */
-export const shared = (element: XmlElement): XmlElement => ({ ...element, shared: true });
+export const shared = ({ name, attributes, children }: XmlElement): XmlElement => ({
+  name,
+  attributes,
+  children,
+  shared: true,
+});

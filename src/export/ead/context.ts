@@ -1,5 +1,5 @@
 import type { Agent } from '../../catalogue/agent.ts';
-import type { AccessPoint, DateStatement, Extent } from '../../catalogue/component.ts';
+import type { AccessPoint, DateStatement, Extent, LanguageUse } from '../../catalogue/component.ts';
 import type { FindingAid, Recipient } from '../../catalogue/finding-aid.ts';
 import { once } from '../../catalogue/once.ts';
 import { shared, type XmlElement } from '../../xml/element.ts';
@@ -14,6 +14,8 @@ export interface Context {
   datesOf: (statements: readonly DateStatement[]) => readonly XmlElement[];
   extentsOf: (extents: readonly Extent[]) => readonly XmlElement[];
   accessPointOf: (point: AccessPoint) => XmlElement;
+  /** The languages of a unit, where there is no more to say of them. */
+  languagesOf: (languages: readonly LanguageUse[]) => XmlElement;
 }
 
 /** How a version of EAD writes what occurs again and again. */
@@ -26,16 +28,19 @@ interface Parts {
   extent: (extent: Extent) => XmlElement;
   /** One access point other than an agent. */
   accessPoint: (point: AccessPoint) => XmlElement;
+  /** Languages of a unit, in codes of that list. */
+  languages: (languages: readonly LanguageUse[], codes: Context['languageCodes']) => XmlElement;
 }
 
 /** What units have in common (a name, the dates of one year, a place) is made once for all of them. */
 export function contextOf(
   { people, recipient }: Pick<FindingAid, 'people' | 'recipient'>,
-  { name, date, extent, accessPoint }: Parts,
+  { name, date, extent, accessPoint, languages }: Parts,
 ): Context {
   const agents = new Map(people.map((agent) => [agent.id, agent]));
+  const languageCodes = recipient?.languageCodes ?? 'iso639-2b';
   return {
-    languageCodes: recipient?.languageCodes ?? 'iso639-2b',
+    languageCodes,
     agents: people,
     nameOf: once((role: string | undefined) =>
       once((id: string) => {
@@ -46,5 +51,6 @@ export function contextOf(
     datesOf: once((statements: readonly DateStatement[]) => statements.flatMap(date).map(shared)),
     extentsOf: once((extents: readonly Extent[]) => extents.map((one) => shared(extent(one)))),
     accessPointOf: once((point: AccessPoint) => shared(accessPoint(point))),
+    languagesOf: once((uses: readonly LanguageUse[]) => shared(languages(uses, languageCodes))),
   };
 }

@@ -6,26 +6,43 @@ import { element, type XmlElement } from '../../xml/element.ts';
 import { headingOf } from './names.ts';
 import { optional, ps } from './text.ts';
 
-/** Running texts of a component and the element of each, in the order of ISAD(G) 3.2 to 3.7. */
-const NOTES = [
-  { field: 'custodialHistory', name: 'custodhist' },
-  { field: 'acquisition', name: 'acqinfo' },
-  { field: 'scopeAndContent', name: 'scopecontent' },
-  { field: 'appraisal', name: 'appraisal' },
-  { field: 'accruals', name: 'accruals' },
-  { field: 'arrangement', name: 'arrangement' },
-  { field: 'accessConditions', name: 'accessrestrict' },
-  { field: 'useConditions', name: 'userestrict' },
-  { field: 'legalStatus', name: 'legalstatus' },
-  { field: 'physicalCharacteristics', name: 'phystech', kind: 'physical characteristics' },
-  { field: 'technicalRequirements', name: 'phystech', kind: 'technical requirements' },
-  { field: 'otherFindingAids', name: 'otherfindaid' },
-  { field: 'originals', name: 'originalsloc' },
-  { field: 'copies', name: 'altformavail' },
-  { field: 'relatedMaterial', name: 'relatedmaterial' },
-  { field: 'separatedMaterial', name: 'separatedmaterial' },
-  { field: 'publications', name: 'bibliography' },
-] as const satisfies readonly { field: keyof Component; name: string; kind?: string }[];
+/** A running text of a component: the element it goes to, and how it is read. */
+interface NoteRow {
+  name: string;
+  /** Which kind of note it is, where two kinds share the element. */
+  kind?: string;
+  of: (component: Component) => string | undefined;
+}
+
+// In the order of ISAD(G) 3.2 to 3.7, parted where the conditions of access and the legal status stand. Each row has a
+// reader of its own: that a unit has nothing there, as most have, is so found out soonest.
+const BEFORE_ACCESS: readonly NoteRow[] = [
+  { name: 'custodhist', of: ({ custodialHistory }) => custodialHistory },
+  { name: 'acqinfo', of: ({ acquisition }) => acquisition },
+  { name: 'scopecontent', of: ({ scopeAndContent }) => scopeAndContent },
+  { name: 'appraisal', of: ({ appraisal }) => appraisal },
+  { name: 'accruals', of: ({ accruals }) => accruals },
+  { name: 'arrangement', of: ({ arrangement }) => arrangement },
+];
+const USE: readonly NoteRow[] = [{ name: 'userestrict', of: ({ useConditions }) => useConditions }];
+const AFTER_LEGAL: readonly NoteRow[] = [
+  {
+    name: 'phystech',
+    kind: 'physical characteristics',
+    of: ({ physicalCharacteristics }) => physicalCharacteristics,
+  },
+  {
+    name: 'phystech',
+    kind: 'technical requirements',
+    of: ({ technicalRequirements }) => technicalRequirements,
+  },
+  { name: 'otherfindaid', of: ({ otherFindingAids }) => otherFindingAids },
+  { name: 'originalsloc', of: ({ originals }) => originals },
+  { name: 'altformavail', of: ({ copies }) => copies },
+  { name: 'relatedmaterial', of: ({ relatedMaterial }) => relatedMaterial },
+  { name: 'separatedmaterial', of: ({ separatedMaterial }) => separatedMaterial },
+  { name: 'bibliography', of: ({ publications }) => publications },
+];
 
 /** In what the versions of EAD differ where notes are concerned. */
 export interface NoteStyle {
@@ -49,15 +66,13 @@ export function notes(
   const history = biographicalHistory === undefined ? [] : ps(biographicalHistory);
   history.push(...histories.flatMap(historyOf));
   if (history.length > 0) found.push(element('bioghist', {}, history));
-  for (const row of NOTES) {
-    const { field, name } = row;
-    // Most units have none of them; a legal status may stand with the conditions of access.
-    if (component[field] === undefined && field !== 'accessConditions') continue;
-    const content = contentOf(component, field, style);
-    if (content === undefined) continue;
-    const kind = 'kind' in row ? row.kind : field === 'accessConditions' ? closed(component) : undefined;
-    found.push(element(name, kind === undefined ? {} : { [style.kind]: kind }, content));
-  }
+  add(found, component, BEFORE_ACCESS, style);
+  const access = accessRestrict(component, style);
+  if (access !== undefined) found.push(access);
+  add(found, component, USE, style);
+  if (style.legalStatus === 'own note' && component.legalStatus !== undefined)
+    found.push(element('legalstatus', {}, ps(component.legalStatus)));
+  add(found, component, AFTER_LEGAL, style);
   for (const { head, text } of component.generalNotes)
     found.push(element('odd', {}, [...optional('head', head), ...ps(text)]));
   if (component.preferredCitation !== undefined)
@@ -66,30 +81,33 @@ export function notes(
   return found;
 }
 
-/** EAD has no word of its own for it, and a statement in words tells a program nothing. */
-const RESTRICTED = 'restricted';
-
-const closed = ({ accessConditions: access }: Component) => (access?.restricted ? RESTRICTED : undefined);
+function add(found: XmlElement[], component: Component, rows: readonly NoteRow[], style: NoteStyle): void {
+  for (const { name, kind, of } of rows) {
+    const text = of(component);
+    if (text !== undefined)
+      found.push(element(name, kind === undefined ? {} : { [style.kind]: kind }, ps(text)));
+  }
+}
 
 function historyOf(agent: Agent): XmlElement[] {
   if (agent.history === undefined) return [];
   return [element('bioghist', {}, [element('head', {}, headingOf(agent)), ...ps(agent.history)])];
 }
 
-function contentOf(
-  component: Component,
-  field: (typeof NOTES)[number]['field'],
+/** EAD has no word of its own for it, and a statement in words tells a program nothing. */
+const RESTRICTED = 'restricted';
+
+/** The conditions of access, and in EAD 2002 the legal status with them. */
+function accessRestrict(
+  { accessConditions: access, legalStatus }: Component,
   style: NoteStyle,
-): XmlElement[] | undefined {
-  const { accessConditions: access, legalStatus } = component;
-  const within = style.legalStatus === 'in accessrestrict' && legalStatus !== undefined;
-  if (field === 'accessConditions') {
-    if (!within) return access && accessConditions(access);
-    return [...(access === undefined ? [] : accessConditions(access)), ...legalStatuses(legalStatus)];
-  }
-  if (field === 'legalStatus' && within) return undefined;
-  const text = component[field];
-  return text === undefined ? undefined : ps(text);
+): XmlElement | undefined {
+  const legal = style.legalStatus === 'in accessrestrict' ? legalStatus : undefined;
+  if (access === undefined && legal === undefined) return undefined;
+  return element('accessrestrict', access?.restricted ? { [style.kind]: RESTRICTED } : {}, [
+    ...(access === undefined ? [] : accessConditions(access)),
+    ...(legal === undefined ? [] : legalStatuses(legal)),
+  ]);
 }
 
 /** The statement; the end of the restriction follows as a date that machines can read. */

@@ -19,7 +19,7 @@ export function did(component: Component, context: Context): XmlElement {
     ...origination(component.creators, context),
     ...repository(component.repository),
     ...optional('abstract', component.abstract),
-    ...languageOfMaterial(component),
+    ...languageOfMaterial(component, context),
     ...component.containers.map(container),
     ...optional('physloc', component.physicalLocation),
     ...digitalCopies(component.digitalCopies),

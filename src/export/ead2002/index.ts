@@ -9,6 +9,7 @@ import { tree } from '../ead/tree.ts';
 import { accessPoint, accessPoints } from './access-points.ts';
 import { did } from './did.ts';
 import { header } from './header.ts';
+import { languagesOf } from './languages.ts';
 import { nameElement } from './names.ts';
 import { counted } from './physical-description.ts';
 import { token } from './token.ts';
@@ -22,7 +23,14 @@ const NOTE_STYLE: NoteStyle = { kind: 'type', legalStatus: 'in accessrestrict' }
 /** How EAD 2002, schema of 2021, writes the parts of a finding aid. */
 export const EAD2002_WRITER: Writer = {
   version: 'ead2002',
-  contextOf: (aid) => contextOf(aid, { name: nameElement, date: unitDate, extent: counted, accessPoint }),
+  contextOf: (aid) =>
+    contextOf(aid, {
+      name: nameElement,
+      date: unitDate,
+      extent: counted,
+      accessPoint,
+      languages: languagesOf,
+    }),
   unit,
   control: header,
 };

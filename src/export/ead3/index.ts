@@ -9,6 +9,7 @@ import { tree } from '../ead/tree.ts';
 import { accessPoint, accessPoints } from './access-points.ts';
 import { control } from './control.ts';
 import { did } from './did.ts';
+import { languagesOf } from './languages.ts';
 import { nameElement } from './names.ts';
 import { structured } from './physical-description.ts';
 import { unitDate } from './unit-date.ts';
@@ -20,7 +21,14 @@ const NOTE_STYLE: NoteStyle = { kind: 'localtype', legalStatus: 'own note' };
 /** How EAD3 1.1.1 writes the parts of a finding aid. */
 export const EAD3_WRITER: Writer = {
   version: 'ead3',
-  contextOf: (aid) => contextOf(aid, { name: nameElement, date: unitDate, extent: structured, accessPoint }),
+  contextOf: (aid) =>
+    contextOf(aid, {
+      name: nameElement,
+      date: unitDate,
+      extent: structured,
+      accessPoint,
+      languages: languagesOf,
+    }),
   unit,
   control,
 };

@@ -8,32 +8,38 @@ import { descriptiveNote } from './text.ts';
 const UNDETERMINED: LanguageUse = { code: 'und', name: 'Undetermined' };
 const UNDETERMINED_SCRIPT = { code: 'Zyyy', name: 'Undetermined script' };
 
-const language = (use: LanguageUse, { languageCodes }: Context) =>
-  element('language', { langcode: languageCodes === 'iso639-3' ? iso6393Of(use) : use.code }, use.name);
+type Codes = Context['languageCodes'];
+
+const language = (use: LanguageUse, codes: Codes) =>
+  element('language', { langcode: codes === 'iso639-3' ? iso6393Of(use) : use.code }, use.name);
 
 const script = ({ code, name }: typeof UNDETERMINED_SCRIPT) => element('script', { scriptcode: code }, name);
 
 /** `languagedeclaration`: a language of the description, with its script, which EAD3 requires here. */
 export function languageDeclaration(use: LanguageUse, context: Context): XmlElement {
   return element('languagedeclaration', {}, [
-    language(use, context),
+    language(use, context.languageCodes),
     script(use.script ?? UNDETERMINED_SCRIPT),
   ]);
 }
 
 /** `langmaterial`: ISAD(G) 3.4.3, DACS 4.5. */
 export function languageOfMaterial({ languages, languageNote }: Component, context: Context): XmlElement[] {
-  if (languages.length === 0 && languageNote === undefined) return [];
   const uses = languages.length === 0 ? [UNDETERMINED] : languages;
-  return [
-    element('langmaterial', {}, [
-      ...uses.map((use) => oneLanguage(use, context)),
-      ...descriptiveNote(languageNote),
-    ]),
-  ];
+  if (languageNote === undefined) return languages.length === 0 ? [] : [context.languagesOf(languages)];
+  const { name, attributes, children } = languagesOf(uses, context.languageCodes);
+  return [element(name, attributes, [...children, ...descriptiveNote(languageNote)])];
 }
 
-function oneLanguage(use: LanguageUse, context: Context): XmlElement {
-  if (use.script === undefined) return language(use, context);
-  return element('languageset', {}, [language(use, context), script(use.script)]);
+/** The same without a note. */
+export const languagesOf = (uses: readonly LanguageUse[], codes: Codes): XmlElement =>
+  element(
+    'langmaterial',
+    {},
+    uses.map((use) => oneLanguage(use, codes)),
+  );
+
+function oneLanguage(use: LanguageUse, codes: Codes): XmlElement {
+  if (use.script === undefined) return language(use, codes);
+  return element('languageset', {}, [language(use, codes), script(use.script)]);
 }

@@ -45,7 +45,10 @@ export function thingDescriber(agents: Agents, { groups, folders }: SortSettings
     const counted = thing.kind !== undefined && !(thing.quantity === undefined && count.approximate);
     const creators = links(thing.creators);
     const made = makers(creators);
-    const others = links(thing.people).filter(({ agent }) => !made.has(agent));
+    const named = links(thing.people);
+    const others = named.some(({ agent }) => made.has(agent))
+      ? named.filter(({ agent }) => !made.has(agent))
+      : named;
     // One literal with every field, absent or not: a hundred thousand objects of one shape are small and quick.
     return {
       id: code.id,
@@ -92,10 +95,12 @@ const point =
   });
 
 function accessPointsOf({ kind, places, occasion }: Thing, points: Points): AccessPoint[] {
-  const found = places.map(points.place);
-  if (occasion !== undefined) found.push(points.subject(occasion));
-  if (kind !== undefined) found.push(points.genre(kind));
-  return found;
+  // Put together at once: a list that grows is given room for sixteen more.
+  return [
+    ...places.map(points.place),
+    ...(occasion === undefined ? none : [points.subject(occasion)]),
+    ...(kind === undefined ? none : [points.genre(kind)]),
+  ];
 }
 
 /** One empty list for all the things that have nothing there. */

@@ -8,7 +8,16 @@ import type { PlacedGroup } from '../housing/placed.ts';
 import type { Stock } from '../housing/stock.ts';
 import { joins, settledBoxes } from './accruals.ts';
 import { groupTitle } from './devised-titles.ts';
-import { finished, type GrowingGroup, groupIn, hold, newFolder, newGroup, put } from './growing.ts';
+import {
+  finished,
+  type GrowingFolder,
+  type GrowingGroup,
+  groupIn,
+  hold,
+  newFolder,
+  newGroup,
+  put,
+} from './growing.ts';
 import { growSettled, isMoved } from './settled-places.ts';
 import { type Group, thingsOf } from './sort.ts';
 
@@ -61,8 +70,11 @@ export function placeThings(
       if (settled.length > 0 && thingsOf([group]).every(hasPlace)) continue;
       const mine = groupIn(above, groupTitle(group));
       grow(group.groups, mine);
+      // What is added below has a label of its own each time, so those that are there now are all that can be meant.
+      const there = new Map<string, GrowingFolder[]>();
+      for (const folder of mine.folders) addTo(there, fold(folder.label ?? ''), folder);
       for (const { label, things } of group.folders) {
-        const under = mine.folders.filter((folder) => fold(folder.label ?? '') === fold(label ?? ''));
+        const under = there.get(fold(label ?? '')) ?? [];
         const fresh = things.filter((thing) => !hasPlace(thing));
         const left = fresh.filter((thing) => !under.some((folder) => joins(folder, thing, stock, boxes)));
         for (const [box, members] of byBox(left)) addFolders(mine, label, box, members.map(pieceOf));

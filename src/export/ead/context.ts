@@ -1,8 +1,9 @@
-import type { Agent } from '../../catalogue/agent.ts';
+import type { Agent, AgentLink } from '../../catalogue/agent.ts';
 import type { AccessPoint, DateStatement, Extent, LanguageUse } from '../../catalogue/component.ts';
 import type { FindingAid, Recipient } from '../../catalogue/finding-aid.ts';
 import { once } from '../../catalogue/once.ts';
 import { shared, type XmlElement } from '../../xml/element.ts';
+import { names } from './names.ts';
 
 /** What every part of a writer of EAD may need beside the component at hand. */
 export interface Context {
@@ -14,6 +15,7 @@ export interface Context {
   datesOf: (statements: readonly DateStatement[]) => readonly XmlElement[];
   extentsOf: (extents: readonly Extent[]) => readonly XmlElement[];
   accessPointOf: (point: AccessPoint) => XmlElement;
+  originationOf: (creators: readonly AgentLink[]) => readonly XmlElement[];
   /** The languages of a unit, where there is no more to say of them. */
   languagesOf: (languages: readonly LanguageUse[]) => XmlElement;
 }
@@ -28,6 +30,8 @@ interface Parts {
   extent: (extent: Extent) => XmlElement;
   /** One access point other than an agent. */
   accessPoint: (point: AccessPoint) => XmlElement;
+  /** The makers of a unit, by their names. */
+  origination: (names: readonly XmlElement[]) => readonly XmlElement[];
   /** Languages of a unit, in codes of that list. */
   languages: (languages: readonly LanguageUse[], codes: Context['languageCodes']) => XmlElement;
 }
@@ -35,22 +39,26 @@ interface Parts {
 /** What units have in common (a name, the dates of one year, a place) is made once for all of them. */
 export function contextOf(
   { people, recipient }: Pick<FindingAid, 'people' | 'recipient'>,
-  { name, date, extent, accessPoint, languages }: Parts,
+  { name, date, extent, accessPoint, origination, languages }: Parts,
 ): Context {
   const agents = new Map(people.map((agent) => [agent.id, agent]));
   const languageCodes = recipient?.languageCodes ?? 'iso639-2b';
+  const nameOf = once((role: string | undefined) =>
+    once((id: string) => {
+      const agent = agents.get(id);
+      return agent && shared(name(agent, role));
+    }),
+  );
   return {
     languageCodes,
     agents: people,
-    nameOf: once((role: string | undefined) =>
-      once((id: string) => {
-        const agent = agents.get(id);
-        return agent && shared(name(agent, role));
-      }),
-    ),
+    nameOf,
     datesOf: once((statements: readonly DateStatement[]) => statements.flatMap(date).map(shared)),
     extentsOf: once((extents: readonly Extent[]) => extents.map((one) => shared(extent(one)))),
     accessPointOf: once((point: AccessPoint) => shared(accessPoint(point))),
+    originationOf: once((creators: readonly AgentLink[]) =>
+      origination(names(creators, { nameOf }, 'creator')).map(shared),
+    ),
     languagesOf: once((uses: readonly LanguageUse[]) => shared(languages(uses, languageCodes))),
   };
 }

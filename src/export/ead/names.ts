@@ -24,6 +24,10 @@ export const ACCESS_POINT_ELEMENT: Readonly<Record<AccessPoint['type'], string>>
 export const headingOf = ({ name, authorizedForm }: Agent): string => authorizedForm ?? name;
 
 /** The names of linked agents, as headings: `persname`, `famname`, `corpname`. */
-export function names(links: readonly AgentLink[], { nameOf }: Context, role?: string): XmlElement[] {
+export function names(
+  links: readonly AgentLink[],
+  { nameOf }: Pick<Context, 'nameOf'>,
+  role?: string,
+): XmlElement[] {
   return links.map((link) => nameOf(link.role ?? role)(link.agent)).filter((name) => name !== undefined);
 }

@@ -5,7 +5,6 @@ import { dateNoteOf } from '../ead/date-note.ts';
 import { address, optional, ps } from '../ead/text.ts';
 import { digitalCopies } from './digital-copies.ts';
 import { languageOfMaterial } from './languages.ts';
-import { origination } from './names.ts';
 import { token, tokenOnly } from './token.ts';
 
 /** `did`: what identifies a unit, at any level. */
@@ -16,7 +15,7 @@ export function did(component: Component, context: Context): XmlElement {
     ...context.datesOf(component.dates),
     ...context.extentsOf(component.extents),
     ...optional('physdesc', component.physicalDescription),
-    ...origination(component.creators, context),
+    ...context.originationOf(component.creators),
     ...repository(component.repository),
     ...optional('abstract', component.abstract),
     ...languageOfMaterial(component, context),

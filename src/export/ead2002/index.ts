@@ -10,7 +10,7 @@ import { accessPoint, accessPoints } from './access-points.ts';
 import { did } from './did.ts';
 import { header } from './header.ts';
 import { languagesOf } from './languages.ts';
-import { nameElement } from './names.ts';
+import { nameElement, origination } from './names.ts';
 import { counted } from './physical-description.ts';
 import { token } from './token.ts';
 import { unitDate } from './unit-date.ts';
@@ -29,6 +29,7 @@ export const EAD2002_WRITER: Writer = {
       date: unitDate,
       extent: counted,
       accessPoint,
+      origination,
       languages: languagesOf,
     }),
   unit,

@@ -1,7 +1,6 @@
-import type { Agent, AgentLink } from '../../catalogue/agent.ts';
+import type { Agent } from '../../catalogue/agent.ts';
 import { element, type XmlElement } from '../../xml/element.ts';
-import type { Context } from '../ead/context.ts';
-import { AGENT_ELEMENT, headingOf, names } from '../ead/names.ts';
+import { AGENT_ELEMENT, headingOf } from '../ead/names.ts';
 import { token } from './token.ts';
 
 /** What says where a heading is registered. */
@@ -16,6 +15,5 @@ export function nameElement(agent: Agent, role?: string): XmlElement {
 }
 
 /** `origination`, one for each creator: ISAD(G) 3.2.1, DACS 2.6. */
-export function origination(creators: readonly AgentLink[], context: Context): XmlElement[] {
-  return names(creators, context, 'creator').map((name) => element('origination', {}, [name]));
-}
+export const origination = (names: readonly XmlElement[]): XmlElement[] =>
+  names.map((name) => element('origination', {}, [name]));

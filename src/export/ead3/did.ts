@@ -5,7 +5,6 @@ import { dateNoteOf } from '../ead/date-note.ts';
 import { address, optional } from '../ead/text.ts';
 import { hrefOf } from '../href.ts';
 import { languageOfMaterial } from './languages.ts';
-import { origination } from './names.ts';
 import { descriptiveNote } from './text.ts';
 
 /** `did`: what identifies a unit, at any level. */
@@ -16,7 +15,7 @@ export function did(component: Component, context: Context): XmlElement {
     ...context.datesOf(component.dates),
     ...context.extentsOf(component.extents),
     ...optional('physdesc', component.physicalDescription),
-    ...origination(component.creators, context),
+    ...context.originationOf(component.creators),
     ...repository(component.repository),
     ...optional('abstract', component.abstract),
     ...languageOfMaterial(component, context),

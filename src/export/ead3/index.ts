@@ -10,7 +10,7 @@ import { accessPoint, accessPoints } from './access-points.ts';
 import { control } from './control.ts';
 import { did } from './did.ts';
 import { languagesOf } from './languages.ts';
-import { nameElement } from './names.ts';
+import { nameElement, origination } from './names.ts';
 import { structured } from './physical-description.ts';
 import { unitDate } from './unit-date.ts';
 
@@ -27,6 +27,7 @@ export const EAD3_WRITER: Writer = {
       date: unitDate,
       extent: structured,
       accessPoint,
+      origination,
       languages: languagesOf,
     }),
   unit,

@@ -1,7 +1,6 @@
-import type { Agent, AgentLink } from '../../catalogue/agent.ts';
+import type { Agent } from '../../catalogue/agent.ts';
 import { element, type XmlElement } from '../../xml/element.ts';
-import type { Context } from '../ead/context.ts';
-import { AGENT_ELEMENT, headingOf, names } from '../ead/names.ts';
+import { AGENT_ELEMENT, headingOf } from '../ead/names.ts';
 
 /** One name; the role becomes its `relator`. */
 export function nameElement(agent: Agent, relator?: string): XmlElement {
@@ -12,7 +11,5 @@ export function nameElement(agent: Agent, relator?: string): XmlElement {
 }
 
 /** `origination`: ISAD(G) 3.2.1, DACS 2.6. */
-export function origination(creators: readonly AgentLink[], context: Context): XmlElement[] {
-  const found = names(creators, context, 'creator');
-  return found.length === 0 ? [] : [element('origination', {}, found)];
-}
+export const origination = (names: readonly XmlElement[]): XmlElement[] =>
+  names.length === 0 ? [] : [element('origination', {}, names)];

@@ -134,9 +134,18 @@ export function writeAll(file: number, bytes: Uint8Array): void {
   for (let done = 0; done < bytes.length; ) done += writeSync(file, bytes, done);
 }
 
-/** Small pieces are gathered before they are encoded and written. */
+/**
+ * Small pieces are gathered before they are encoded and written. What is given holds until the next is asked for: the
+ * same memory is used again.
+ */
 export function* batches(content: Content): Generator<Uint8Array> {
   if (content instanceof Uint8Array) return yield content;
+  let memory = Buffer.alloc(0);
+  const encoded = (text: string): Uint8Array => {
+    // A UTF-16 unit takes three bytes at most: RFC 3629, 3.
+    if (memory.length < text.length * 3) memory = Buffer.allocUnsafe(text.length * 3 + BATCH);
+    return memory.subarray(0, memory.write(text));
+  };
   let pieces: string[] = [];
   let length = 0;
   for (const piece of typeof content === 'string' ? [content] : content) {
@@ -146,17 +155,17 @@ export function* batches(content: Content): Generator<Uint8Array> {
       if (length < BATCH) continue;
       const text = pieces.join('');
       const end = wholeCharacters(text);
-      yield Buffer.from(text.slice(0, end));
+      yield encoded(text.slice(0, end));
       pieces = [text.slice(end)];
       length = 0;
     } else {
-      yield Buffer.from(pieces.join(''));
+      yield encoded(pieces.join(''));
       yield piece;
       pieces = [];
       length = 0;
     }
   }
-  yield Buffer.from(pieces.join(''));
+  yield encoded(pieces.join(''));
 }
 
 /** How much of a text ends with a whole character: an emoji takes two UTF-16 units, which must be encoded together. */

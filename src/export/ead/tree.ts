@@ -104,13 +104,11 @@ function* filled(shell: XmlElement | undefined, units: Iterable<XmlElement>): Ge
 
 function* components(units: readonly Component[], context: Context, writer: Writer): Generator<XmlElement> {
   for (const unit of units) {
-    yield* before(unit, writer).filter(({ name }) => name !== 'dsc');
-    const { name, attributes, children } = described(unit, context, writer, 'c');
-    yield element(
-      name,
-      attributes,
-      unit.children.length === 0 ? children : all(children, unit, context, writer),
-    );
+    if (unit.kept?.before !== undefined) yield* before(unit, writer).filter(({ name }) => name !== 'dsc');
+    const one = described(unit, context, writer, 'c');
+    yield unit.children.length === 0
+      ? one
+      : element(one.name, one.attributes, all(one.children, unit, context, writer));
   }
 }
 

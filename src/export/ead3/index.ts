@@ -1,6 +1,6 @@
 import type { Component } from '../../catalogue/component.ts';
 import type { FindingAid } from '../../catalogue/finding-aid.ts';
-import { element, type XmlElement } from '../../xml/element.ts';
+import type { XmlElement } from '../../xml/element.ts';
 import type { Writer } from '../ead/as-found.ts';
 import { type Context, contextOf } from '../ead/context.ts';
 import { otherLevelOf } from '../ead/level.ts';
@@ -43,5 +43,5 @@ export function ead3(aid: FindingAid): XmlElement {
 function unit(one: Component, context: Context, name: string) {
   const histories = name === 'archdesc' ? context.agents : [];
   const children = [did(one, context), ...notes(one, NOTE_STYLE, histories), ...accessPoints(one, context)];
-  return { ...element(name, { id: one.id, level: one.level, otherlevel: otherLevelOf(one) }), children };
+  return { name, attributes: { id: one.id, level: one.level, otherlevel: otherLevelOf(one) }, children };
 }

@@ -43,7 +43,12 @@ await build({
   external: Object.keys(dependencies)
     .filter((name) => name !== 'yaml' && name !== 'zod')
     .map((name) => new RegExp(`^${name}(?:/|$)`)),
-  output: { dir: join('out', 'bench'), cleanDir: true, chunkFileNames: '[name].js' },
+  output: {
+    dir: join('out', 'bench'),
+    cleanDir: true,
+    chunkFileNames: '[name].js',
+    minify: { compress: false, mangle: false, codegen: true },
+  },
   logLevel: 'warn',
 });
 

@@ -20,18 +20,19 @@ export function notesOf(
   const unknown = languages.every(languageUse)
     ? none
     : languages.filter((word) => languageUse(word) === undefined);
-  const nameless = [nobody(creators), nobody(people), unknown];
+  const [makers, named] = [nobody(creators), nobody(people)];
   const { series, folder } = unused;
-  const said = [note, unreadEnd, series, folder].some((value) => value !== undefined);
-  if (!said && extra.length === 0 && nameless.every((words) => words.length === 0)) return none;
+  const isSaid =
+    note !== undefined || unreadEnd !== undefined || series !== undefined || folder !== undefined;
+  if (!isSaid && extra.length === 0 && makers.length + named.length + unknown.length === 0) return none;
   const notes: Component['generalNotes'] = [];
   const add = (head: string, words: readonly string[]) => {
     if (words.length > 0) notes.push({ head, text: words.join('; ') });
   };
   if (note !== undefined) notes.push({ text: note });
-  ['Made by', 'People', 'Language'].forEach((head, index) => {
-    add(head, nameless[index] ?? none);
-  });
+  add('Made by', makers);
+  add('People', named);
+  add('Language', unknown);
   if (unreadEnd !== undefined) add('Closed until', [unreadEnd.written]);
   if (series !== undefined) add('Series in the list', [series]);
   if (folder !== undefined) add('Folder in the list', [folder]);

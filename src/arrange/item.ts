@@ -38,6 +38,15 @@ export function thingDescriber(agents: Agents, { groups, folders }: SortSettings
     subject: once(point('subject')),
     genre: once(point('genre')),
   };
+  const pointsOf = once((places: readonly string[]) =>
+    once((occasion: string | undefined) =>
+      once((kind: string | undefined): AccessPoint[] => [
+        ...places.map(points.place),
+        ...(occasion === undefined ? [] : [points.subject(occasion)]),
+        ...(kind === undefined ? [] : [points.genre(kind)]),
+      ]),
+    ),
+  );
   const nobody = once((names: readonly string[]) => names.filter((name) => agents.idOf(name) === undefined));
 
   return (thing, code) => {
@@ -79,29 +88,18 @@ export function thingDescriber(agents: Agents, { groups, folders }: SortSettings
         folder: folders === 'folder' ? undefined : thing.folder,
       }),
       people: others,
-      accessPoints: accessPointsOf(thing, points),
+      accessPoints: pointsOf(thing.places)(thing.occasion)(thing.kind),
       children: none,
     };
   };
 }
 
-type Points = Record<'place' | 'subject' | 'genre', (term: string) => AccessPoint>;
-
 const point =
-  (type: keyof Points) =>
+  (type: 'place' | 'subject' | 'genre') =>
   (term: string): AccessPoint => ({
     type,
     term: type === 'genre' ? (readKind(term)?.kind.many ?? term) : term,
   });
-
-function accessPointsOf({ kind, places, occasion }: Thing, points: Points): AccessPoint[] {
-  // Put together at once: a list that grows is given room for sixteen more.
-  return [
-    ...places.map(points.place),
-    ...(occasion === undefined ? none : [points.subject(occasion)]),
-    ...(kind === undefined ? none : [points.genre(kind)]),
-  ];
-}
 
 /** One empty list for all the things that have nothing there. */
 const none: never[] = [];

@@ -75,17 +75,31 @@ export function readThings(
       return undefined;
     }
     const extra = extras(whole);
+    // With every field, there or not: a hundred thousand objects of one shape are small and quick.
     const thing: Thing = {
       row,
+      number: number === '' ? undefined : number,
       title,
+      date: undefined,
+      kind: undefined,
       people: names.read(row, textAt(cells, at.people), 'people'),
       creators: names.read(row, textAt(cells, at.creator), 'creator'),
       places: several(textAt(cells, at.place)),
       copies: copiesIn(textAt(cells, at.copy), file, row, findings),
       languages: languages(textAt(cells, at.language)),
       extra: NO_EXTRA,
+      occasion: undefined,
+      description: undefined,
+      quantity: undefined,
+      size: undefined,
+      condition: undefined,
+      access: undefined,
+      until: undefined,
+      note: undefined,
+      series: undefined,
+      folder: undefined,
+      box: undefined,
     };
-    if (number !== '') thing.number = number;
     for (const column of ['kind', 'occasion', 'size', 'series', 'folder', 'box'] as const) {
       const cell = onOneLine(textAt(cells, at[column]));
       if (cell !== '') thing[column] = share(cell);

@@ -11,7 +11,7 @@ import { saysFamilyOnly } from './says-it-stays.ts';
  */
 export function reviewFamilyOnly({ settings, things }: Pick<Catalogue, 'settings' | 'things'>): Finding[] {
   const keep = new Set(settings.handOver.keep.flatMap((name) => [name, fold(name)]));
-  const isKept = ({ number = '', title }: { number?: string; title: string }) =>
+  const isKept = ({ number = '', title }: { number?: string | undefined; title: string }) =>
     keep.has(number) || keep.has(fold(title));
   const found = things.filter(
     (thing) => thing.stays === undefined && saysFamilyOnly(thing.access) && !isKept(thing),

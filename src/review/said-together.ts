@@ -4,7 +4,7 @@ import { maskNumbers } from './private-numbers.ts';
 export interface SaidRow {
   row: number;
   /** In the list, where it gives one. */
-  number?: string;
+  number?: string | undefined;
   title: string;
   /** What stands beside its number. */
   beside?: string;

@@ -7,8 +7,24 @@ const collator = new Intl.Collator('en', { numeric: true, sensitivity: 'base' })
 /** Natural order of texts: case and accents aside, "Book 9" before "Book 10"; equal texts by code units, so that it is total. */
 export function compareNaturally(a: string, b: string): number {
   if (a === b) return 0;
-  return collator.compare(a, b) || (a < b ? -1 : 1);
+  return byFirstLetters(a, b) || collator.compare(a, b) || (a < b ? -1 : 1);
 }
+
+/**
+ * The order of two texts where it is told by the first letters in which they differ, both of the English alphabet; 0
+ * for all others. A collator, which looks at whole texts, takes ten times as long to find the same.
+ */
+function byFirstLetters(a: string, b: string): number {
+  let at = 0;
+  while (at < a.length && a.charCodeAt(at) === b.charCodeAt(at)) at += 1;
+  // Small letters; other signs become others, none of them a letter.
+  const [one, other] = [a.charCodeAt(at) | 0x20, b.charCodeAt(at) | 0x20];
+  // What stands before might belong together with the letter.
+  const isApart = at === 0 || a.charCodeAt(at - 1) < 0x80;
+  return isApart && isLetter(one) && isLetter(other) ? one - other : 0;
+}
+
+const isLetter = (code: number) => code >= 0x61 && code <= 0x7a;
 
 /** The date of a thing as EDTF, or undefined where it has none that could be read. */
 export function edtfOf(thing: Thing): string | undefined {

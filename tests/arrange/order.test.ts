@@ -1,5 +1,6 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { inOrder } from '../../src/arrange/order.ts';
+import { compareNaturally, inOrder } from '../../src/arrange/order.ts';
 import type { OrderKey } from '../../src/catalogue/settings.ts';
 import type { Thing } from '../../src/catalogue/thing.ts';
 import { dated, someThing } from '../support/catalogue.ts';
@@ -63,4 +64,40 @@ describe('the order of things in a folder', () => {
     const rows = ['Book 10', 'book 9', 'Épaves', 'Eel traps', 'Ferry'].map((title) => ({ title }));
     expect(titles(['title'], rows)).toEqual(['book 9', 'Book 10', 'Eel traps', 'Épaves', 'Ferry']);
   });
+});
+
+// The reference: the collation of Unicode (UTS #10) for English, as ECMA-402 has it.
+test('texts are in the order of the collation of English, in which digits are numbers', () => {
+  const reference = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
+  const sign = fc.constantFrom(
+    ..."aAbBzZ  -_'’.,;019éÉåæßøœıŁ",
+    ...[
+      'e\u0301',
+      '\u0301',
+      '\u00AD',
+      '\u200D',
+      'l·',
+      'ﬁ',
+      '10',
+      '9',
+      'Б',
+      'あ',
+      '😀',
+      '\uD83D',
+      '[',
+      '`',
+      '{',
+      '@',
+      '\t',
+    ],
+  );
+  const text = fc.array(sign, { maxLength: 8 }).map((signs) => signs.join(''));
+  fc.assert(
+    fc.property(text, text, text, (start, one, other) => {
+      const [a, b] = [start + one, start + other];
+      const expected = Math.sign(reference.compare(a, b));
+      if (expected !== 0) expect([a, b, Math.sign(compareNaturally(a, b))]).toEqual([a, b, expected]);
+    }),
+    { numRuns: 20_000 },
+  );
 });

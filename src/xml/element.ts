@@ -11,8 +11,16 @@ export interface XmlElement {
   /** Attributes in the order in which they are written; those that are undefined are left out. */
   attributes: Readonly<Record<string, string | undefined>>;
   children: Iterable<XmlNode>;
-  /** The very same object stands in many places: what it looks like is worth keeping. */
-  shared?: true;
+  /** Where the very same object stands in many places; the writer keeps here what it looks like. */
+  shared?: Written;
+}
+
+/** How an element was written last. */
+export interface Written {
+  /** How deep in the tree. */
+  depth: number;
+  /** Empty where it was so only once. */
+  text: string;
 }
 
 /** Makes an element; a plain string as `children` is its text: `element('part', {}, 'Quill, Ada')`. */
@@ -30,5 +38,5 @@ export const shared = ({ name, attributes, children }: XmlElement): XmlElement =
   name,
   attributes,
   children,
-  shared: true,
+  shared: { depth: -1, text: '' },
 });

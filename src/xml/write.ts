@@ -1,4 +1,4 @@
-import type { XmlElement, XmlNode } from './element.ts';
+import type { Written, XmlElement, XmlNode } from './element.ts';
 import { type Forms, formsOf, onLine } from './forms.ts';
 import { isPlainText, isPlainValue, safe } from './safe.ts';
 
@@ -27,8 +27,6 @@ interface Frame {
 interface Page {
   pieces: string[];
   length: number;
-  /** What elements that stand in many places look like, by how deep in the tree; empty for one that was met once. */
-  shared: Map<XmlElement, string>[];
 }
 
 function put(page: Page, piece: string): void {
@@ -45,7 +43,7 @@ function put(page: Page, piece: string): void {
  */
 export function* writeXml(root: XmlElement): Generator<string, void, undefined> {
   const stack: Frame[] = [];
-  const page: Page = { pieces: [DECLARATION], length: DECLARATION.length, shared: [] };
+  const page: Page = { pieces: [DECLARATION], length: DECLARATION.length };
   try {
     begin(page, root, stack);
     while (stack.length > 0) {
@@ -83,23 +81,22 @@ function goOn(page: Page, frame: Frame, stack: Frame[]): void {
         page,
         safe(child, 'text', () => `The text of ${path(stack)}`),
       );
-    } else if (child.shared === true && !frame.inline) putShared(page, child, stack);
+    } else if (child.shared !== undefined && !frame.inline) putShared(page, child, child.shared, stack);
     else begin(page, child, stack);
   }
 }
 
 /** Writes an element that stands in many places. From the second time on, at the same depth, its text is at hand. */
-function putShared(page: Page, element: XmlElement, stack: Frame[]): void {
+function putShared(page: Page, element: XmlElement, last: Written, stack: Frame[]): void {
   const depth = stack.length;
-  page.shared[depth] ??= new Map();
-  const texts = page.shared[depth];
-  const text = texts.get(element);
-  if (text === undefined) {
-    texts.set(element, '');
+  if (last.depth !== depth) {
+    last.depth = depth;
+    last.text = '';
     begin(page, element, stack);
-  } else if (text !== '') put(page, text);
-  else {
-    const own: Page = { pieces: [], length: 0, shared: page.shared };
+    return;
+  }
+  if (last.text === '') {
+    const own: Page = { pieces: [], length: 0 };
     begin(own, element, stack);
     for (
       let frame = stack[depth];
@@ -107,10 +104,9 @@ function putShared(page: Page, element: XmlElement, stack: Frame[]): void {
       frame = stack.length > depth ? stack.at(-1) : undefined
     )
       goOn(own, frame, stack);
-    const whole = own.pieces.join('');
-    texts.set(element, whole);
-    put(page, whole);
+    last.text = own.pieces.join('');
   }
+  put(page, last.text);
 }
 
 /** The next child, or undefined where there is no further one. */

@@ -146,7 +146,9 @@ const carriers = (quantity: number, unit: string): Extent => ({
 /** The languages that the settings name, then those of the list, each once. */
 function languagesOf(named: readonly string[], things: readonly Thing[]): LanguageUse[] {
   const uses = new Map<string, LanguageUse>();
-  for (const word of new Set([...named, ...things.flatMap(({ languages }) => languages)])) {
+  const words = new Set(named);
+  for (const { languages } of things) for (const word of languages) words.add(word);
+  for (const word of words) {
     const use = languageUse(word);
     if (use !== undefined) uses.set(use.name, use);
   }

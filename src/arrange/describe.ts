@@ -78,9 +78,12 @@ export function describeGroups(
     const gaps = folder.gaps.map(({ number, why }) => ({ place: [...place, number], why }));
     const things = folder.things.map(({ thing }) => thing);
     const counts = countByKind(things);
-    const apart = folder.things.flatMap(({ number, apart, units }) =>
-      apart === undefined ? [] : [{ code: codes.below(code, number).referenceCode, boxes: boxesOf(units) }],
-    );
+    const apart = folder.things
+      .filter((placed) => placed.apart !== undefined)
+      .map(({ number, units }) => ({
+        code: codes.below(code, number).referenceCode,
+        boxes: boxesOf(units),
+      }));
     return {
       ...code,
       level: 'file',
@@ -148,9 +151,11 @@ function foldersHeld(folder: PlacedFolder): Extent[] {
 
 /** The room that the folders take, and what lies apart from them. */
 function roomOf(folders: readonly PlacedFolder[], { housing }: Settings): Extent[] {
-  const units = new Set(folders.flatMap(({ things }) => things.flatMap((thing) => thing.units)));
+  const units = new Set<ShelfUnit>();
+  for (const { things } of folders)
+    for (const thing of things) for (const unit of thing.units) units.add(unit);
   return shareOfShelf(
-    [...units].map(({ thickness }) => thickness),
+    Array.from(units, ({ thickness }) => thickness),
     housing.measure,
   );
 }

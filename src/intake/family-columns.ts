@@ -9,6 +9,8 @@ export interface FamilyReader {
   read(cells: readonly string[], remarks?: Row['remarks']): Pick<Thing, 'stays' | 'familyNote'>;
 }
 
+const NOTHING = {};
+
 /** Words by which a cell says that a thing does not stay; FALSE is an empty box to tick, as spreadsheets save it. */
 const NO = new Set(['no', 'n', 'false', '0']);
 
@@ -31,6 +33,7 @@ export function familyReader(
   return {
     has: (index) => all.has(index),
     read(cells, remarks = []) {
+      if (all.size === 0) return NOTHING;
       const [mark] = textsOf(cells, stays).filter((text) => !NO.has(comparable(text)));
       const note = [
         ...textsOf(cells, notes),

@@ -1,9 +1,10 @@
 // Benchmarks as ratios against a public tool in the same run. Run by hand: npm run bench
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { existsSync, mkdtempSync, rmSync, statSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { build } from 'rolldown';
+import { bundledInto } from '../bundling.mjs';
 import { writeCatalogue } from './list-of-things.mjs';
 
 const schemas = process.env.KINFONDS_SCHEMAS;
@@ -35,22 +36,9 @@ function say(what, figure, goal) {
 
 const main = join('dist', 'cli', 'main.js');
 // Of few files, as the command line is: what is measured starts as it does. The packages it takes lie above it.
-const { dependencies } = JSON.parse(readFileSync('package.json', 'utf8'));
-const writer = join('out', 'bench', 'list-to-files.js');
-await build({
-  input: 'bench/list-to-files.mjs',
-  platform: 'node',
-  external: Object.keys(dependencies)
-    .filter((name) => name !== 'yaml' && name !== 'zod')
-    .map((name) => new RegExp(`^${name}(?:/|$)`)),
-  output: {
-    dir: join('out', 'bench'),
-    cleanDir: true,
-    chunkFileNames: '[name].js',
-    minify: { compress: false, mangle: false, codegen: true },
-  },
-  logLevel: 'warn',
-});
+const bundled = join('out', 'bench');
+const writer = join(bundled, 'list-to-files.js');
+await build({ input: 'bench/list-to-files.mjs', ...bundledInto(bundled) });
 
 try {
   const written = {};

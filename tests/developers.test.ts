@@ -51,7 +51,15 @@ describe('the changes that DEVELOPERS.md walks through', () => {
   }
 
   beforeAll(() => {
-    for (const path of ['src', 'xsd', 'package.json', 'tsconfig.json', 'tsconfig.build.json', 'bundle.mjs'])
+    for (const path of [
+      'src',
+      'xsd',
+      'package.json',
+      'tsconfig.json',
+      'tsconfig.build.json',
+      'bundle.mjs',
+      'bundling.mjs',
+    ])
       cpSync(path, join(project, path), { recursive: true });
     symlinkSync(resolve('node_modules'), join(project, 'node_modules'), 'junction');
     for (const [, path = '', change = ''] of PAGE.matchAll(BLOCK)) make(project, path, change);

@@ -1,7 +1,14 @@
 import { execFileSync } from 'node:child_process';
 import { existsSync, readdirSync, statSync } from 'node:fs';
 
-const SOURCES = ['src', 'bundle.mjs', 'package-lock.json', 'tsconfig.json', 'tsconfig.build.json'];
+const SOURCES = [
+  'src',
+  'bundle.mjs',
+  'bundling.mjs',
+  'package-lock.json',
+  'tsconfig.json',
+  'tsconfig.build.json',
+];
 /** What each of the two steps writes. */
 const BUILT = ['dist/index.js', 'dist/cli/main.js'];
 

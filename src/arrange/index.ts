@@ -12,6 +12,7 @@ export type { LookAlike } from './look-alikes.ts';
 export type { Move } from './moves.ts';
 export { sayGone } from './number-history.ts';
 export { outline } from './outline.ts';
+export { placedCodes } from './placed-codes.ts';
 export { referenceCodes } from './reference-codes.ts';
 export { freeNumbers, type Settling, settle } from './settle.ts';
 
@@ -22,4 +23,3 @@ export { freeNumbers, type Settling, settle } from './settle.ts';
 export function arrange(catalogue: ToArrange, today: string): FindingAid {
   return arrangement(catalogue, today).aid;
 }
-export { placedCodes } from './placed-codes.ts';

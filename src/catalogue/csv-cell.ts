@@ -2,19 +2,16 @@
 // text's own, which has to be told from the one that is put before it here.
 const RUNS = /^'*[=+\-@\t\r\n\uFF0B\uFF0D\uFF1D\uFF20]/;
 
-/** With what such a cell can begin; hardly any does. */
-const MAY_RUN = new Set(Array.from("'=+-@\t\r\n\uFF0B\uFF0D\uFF1D\uFF20", (sign) => sign.charCodeAt(0)));
-
 /** A row of a table: RFC 4180. */
 export const csvRecord = (cells: readonly (string | undefined)[]): string =>
-  `${cells.map((text) => (text === undefined || text === '' ? '' : csvCell(text))).join(',')}\r\n`;
+  `${cells.map((text = '') => csvCell(text)).join(',')}\r\n`;
 
 /**
  * A cell of a table: RFC 4180. What a spreadsheet would run as a formula is made a text by an apostrophe in front;
  * whoever takes it away again (`asWritten`) has the text as it was.
  */
 export function csvCell(text: string): string {
-  const harmless = MAY_RUN.has(text.charCodeAt(0)) && RUNS.test(text) ? `'${text}` : text;
+  const harmless = RUNS.test(text) ? `'${text}` : text;
   return /[",\r\n]/.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless;
 }
 

@@ -53,11 +53,10 @@ export async function stage(
   { mode: given, most = 0o777 }: Permissions = {},
 ): Promise<Staged> {
   try {
-    const { target, mode: own } = await place(path);
-    const mode = given ?? own;
+    const { target, mode } = await place(path);
     // A short name of its own: the name of the file itself may leave no room for more letters.
     const temporary = join(dirname(target), `.kinfonds-${randomBytes(6).toString('hex')}.part`);
-    await writeNew(temporary, content, mode === undefined ? { most } : { mode: mode & most });
+    await writeNew(temporary, content, given ?? mode, most);
     return staged(path, target, temporary);
   } catch (error) {
     throw writeTrouble(path, error);
@@ -96,11 +95,16 @@ async function place(path: string): Promise<{ target: string; mode?: number }> {
   }
 }
 
-async function writeNew(path: string, content: Content, { mode, most = 0o777 }: Permissions): Promise<void> {
+async function writeNew(
+  path: string,
+  content: Content,
+  mode: number | undefined,
+  most: number,
+): Promise<void> {
   const handle = await open(path, 'wx', mode === undefined ? 0o666 & most : 0o600);
   try {
     try {
-      if (mode !== undefined) await handle.chmod(mode);
+      if (mode !== undefined) await handle.chmod(mode & most);
       let flushing = Promise.resolve();
       let unflushed = 0;
       try {

@@ -18,14 +18,14 @@ export function bounds(edtf: string): { earliest?: string; latest?: string } {
 /** The year in which the date begins; undefined where its start is open or unknown. */
 export function firstYear(edtf: string): number | undefined {
   const date = parseEdtf(edtf);
-  const first = date?.kind === 'point' ? date.earliest : date && spanOf(date).first;
+  const first = date && spanOf(date).first;
   return first === undefined ? undefined : yearOfDay(first);
 }
 
 /** The last year that the date touches; undefined where its end is open or unknown. */
 export function lastYear(edtf: string): number | undefined {
   const date = parseEdtf(edtf);
-  const last = date?.kind === 'point' ? date.latest : date && spanOf(date).last;
+  const last = date && spanOf(date).last;
   return last === undefined ? undefined : yearOfDay(last);
 }
 

@@ -63,12 +63,13 @@ export function* writeXml(root: XmlElement): Generator<string, void, undefined> 
 
 /** Goes on writing until a page is full or the root is closed. */
 function fill(page: Page, stack: Frame[]): void {
-  for (let frame = stack.at(-1); frame !== undefined && page.length < CHUNK; frame = stack.at(-1))
-    goOn(page, frame, stack);
+  while (stack.length > 0 && page.length < CHUNK) goOn(page, stack);
 }
 
 /** Writes the next child, or the end of the element where there is no further one. */
-function goOn(page: Page, frame: Frame, stack: Frame[]): void {
+function goOn(page: Page, stack: Frame[]): void {
+  const frame = stack.at(-1);
+  if (frame === undefined) return;
   const child = take(frame, stack);
   if (child === undefined) {
     stack.pop();
@@ -98,12 +99,7 @@ function putShared(page: Page, element: XmlElement, last: Written, stack: Frame[
   if (last.text === '') {
     const own: Page = { pieces: [], length: 0 };
     begin(own, element, stack);
-    for (
-      let frame = stack[depth];
-      frame !== undefined;
-      frame = stack.length > depth ? stack.at(-1) : undefined
-    )
-      goOn(own, frame, stack);
+    while (stack.length > depth) goOn(own, stack);
     last.text = own.pieces.join('');
   }
   put(page, last.text);

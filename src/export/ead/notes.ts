@@ -24,7 +24,6 @@ const BEFORE_ACCESS: readonly NoteRow[] = [
   { name: 'accruals', of: ({ accruals }) => accruals },
   { name: 'arrangement', of: ({ arrangement }) => arrangement },
 ];
-const USE: readonly NoteRow[] = [{ name: 'userestrict', of: ({ useConditions }) => useConditions }];
 const AFTER_LEGAL: readonly NoteRow[] = [
   {
     name: 'phystech',
@@ -69,7 +68,8 @@ export function notes(
   add(found, component, BEFORE_ACCESS, style);
   const access = accessRestrict(component, style);
   if (access !== undefined) found.push(access);
-  add(found, component, USE, style);
+  if (component.useConditions !== undefined)
+    found.push(element('userestrict', {}, ps(component.useConditions)));
   if (style.legalStatus === 'own note' && component.legalStatus !== undefined)
     found.push(element('legalstatus', {}, ps(component.legalStatus)));
   add(found, component, AFTER_LEGAL, style);

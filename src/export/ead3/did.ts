@@ -2,47 +2,46 @@ import type { Component, Container, DigitalCopy, Repository } from '../../catalo
 import { element, type XmlElement } from '../../xml/element.ts';
 import type { Context } from '../ead/context.ts';
 import { dateNoteOf } from '../ead/date-note.ts';
-import { address } from '../ead/text.ts';
+import { address, optional } from '../ead/text.ts';
 import { hrefOf } from '../href.ts';
 import { languageOfMaterial } from './languages.ts';
 import { descriptiveNote } from './text.ts';
 
-/** `did`: what identifies a unit, at any level. Most units have few of these parts, and there may be many units. */
+/** `did`: what identifies a unit, at any level. */
 export function did(component: Component, context: Context): XmlElement {
-  const { dates, extents, creators, digitalCopies: copies } = component;
-  const parts = unitIds(component);
-  parts.push(element('unittitle', {}, component.title));
-  if (dates.length > 0) parts.push(...context.datesOf(dates));
-  if (extents.length > 0) parts.push(...context.extentsOf(extents));
-  add(parts, 'physdesc', component.physicalDescription);
-  if (creators.length > 0) parts.push(...context.originationOf(creators));
-  if (component.repository !== undefined) parts.push(repository(component.repository));
-  add(parts, 'abstract', component.abstract);
-  parts.push(...languageOfMaterial(component, context));
-  for (const one of component.containers) parts.push(container(one));
-  add(parts, 'physloc', component.physicalLocation);
-  if (copies.length > 0) parts.push(...digitalCopies(copies));
-  for (const date of dates) for (const note of dateNoteOf(date)) add(parts, 'didnote', note);
-  return element('did', {}, parts);
-}
-
-function add(parts: XmlElement[], name: string, text: string | undefined): void {
-  if (text !== undefined) parts.push(element(name, {}, text));
+  return element('did', {}, [
+    ...unitIds(component),
+    element('unittitle', {}, component.title),
+    ...context.datesOf(component.dates),
+    ...context.extentsOf(component.extents),
+    ...optional('physdesc', component.physicalDescription),
+    ...context.originationOf(component.creators),
+    ...repository(component.repository),
+    ...optional('abstract', component.abstract),
+    ...languageOfMaterial(component, context),
+    ...component.containers.map(container),
+    ...optional('physloc', component.physicalLocation),
+    ...digitalCopies(component.digitalCopies),
+    ...component.dates.flatMap(dateNoteOf).map((note) => element('didnote', {}, note)),
+  ]);
 }
 
 function unitIds({ referenceCode, otherIdentifiers, repository: keeper }: Component): XmlElement[] {
-  const ids: XmlElement[] = [];
-  if (referenceCode !== undefined) {
-    const codes = { countrycode: keeper?.country, repositorycode: keeper?.isil };
-    ids.push(element('unitid', codes, referenceCode));
-  }
-  for (const { type, value } of otherIdentifiers) ids.push(element('unitid', { localtype: type }, value));
-  return ids;
+  const codes = { countrycode: keeper?.country, repositorycode: keeper?.isil };
+  return [
+    ...(referenceCode === undefined ? [] : [element('unitid', codes, referenceCode)]),
+    ...otherIdentifiers.map(({ type, value }) => element('unitid', { localtype: type }, value)),
+  ];
 }
 
-function repository(keeper: Repository): XmlElement {
-  const name = element('corpname', {}, [element('part', {}, keeper.name)]);
-  return element('repository', {}, [name, ...address(keeper.address)]);
+function repository(keeper: Repository | undefined): XmlElement[] {
+  if (keeper === undefined) return [];
+  return [
+    element('repository', {}, [
+      element('corpname', {}, [element('part', {}, keeper.name)]),
+      ...address(keeper.address),
+    ]),
+  ];
 }
 
 const container = ({ id, type, number, parent }: Container) =>

@@ -9,7 +9,7 @@ import {
   yearOfDay,
   yearText,
 } from './calendar.ts';
-import { parseEdtf, spanOf } from './edtf.ts';
+import { parseEdtf } from './edtf.ts';
 import { type Grain, grainOf } from './grain.ts';
 import { fail, type Scanner } from './scanner.ts';
 
@@ -31,7 +31,7 @@ const AUTUMN = 9;
 /** The birth of a person; a reason is noted where it is not known. */
 export function birthOf(s: Scanner, person: { name: string; born?: string }): Birth | undefined {
   const date = person.born === undefined ? undefined : parseEdtf(person.born);
-  const { first, last } = date ? spanOf(date) : { first: undefined, last: undefined };
+  const { earliest: first, latest: last } = date ?? {};
   if (first === undefined || last === undefined) {
     return fail(
       s,

@@ -1,31 +1,27 @@
 import { dayText, yearOfDay } from './calendar.ts';
-import { parseEdtf, spanOf } from './edtf.ts';
+import { parseEdtf } from './edtf.ts';
 
 /**
  * The earliest and the latest day that a date can be, as YYYY-MM-DD; left out where that side is open, unknown,
  * or the text is no EDTF. "Circa" and "probably" move no bound.
  */
 export function bounds(edtf: string): { earliest?: string; latest?: string } {
-  const date = parseEdtf(edtf);
-  if (!date) return {};
-  const { first, last } = spanOf(date);
+  const { earliest, latest } = parseEdtf(edtf) ?? {};
   return {
-    ...(first !== undefined && { earliest: dayText(first) }),
-    ...(last !== undefined && { latest: dayText(last) }),
+    ...(earliest !== undefined && { earliest: dayText(earliest) }),
+    ...(latest !== undefined && { latest: dayText(latest) }),
   };
 }
 
 /** The year in which the date begins; undefined where its start is open or unknown. */
 export function firstYear(edtf: string): number | undefined {
-  const date = parseEdtf(edtf);
-  const first = date && spanOf(date).first;
+  const first = parseEdtf(edtf)?.earliest;
   return first === undefined ? undefined : yearOfDay(first);
 }
 
 /** The last year that the date touches; undefined where its end is open or unknown. */
 export function lastYear(edtf: string): number | undefined {
-  const date = parseEdtf(edtf);
-  const last = date && spanOf(date).last;
+  const last = parseEdtf(edtf)?.latest;
   return last === undefined ? undefined : yearOfDay(last);
 }
 
@@ -50,8 +46,9 @@ export function decadeOf(edtf: string): number | undefined {
 export function isWithin(part: string, whole: string): boolean {
   const [inner, outer] = [parseEdtf(part), parseEdtf(whole)];
   if (!inner || !outer) return false;
-  const [small, large] = [spanOf(inner), spanOf(outer)];
-  const startsWithin = large.first === undefined || (small.first !== undefined && small.first >= large.first);
-  const endsWithin = large.last === undefined || (small.last !== undefined && small.last <= large.last);
+  const startsWithin =
+    outer.earliest === undefined || (inner.earliest !== undefined && inner.earliest >= outer.earliest);
+  const endsWithin =
+    outer.latest === undefined || (inner.latest !== undefined && inner.latest <= outer.latest);
   return startsWithin && endsWithin;
 }

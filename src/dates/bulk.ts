@@ -1,5 +1,5 @@
-import { firstYear, lastYear } from './bounds.ts';
-import { yearText } from './calendar.ts';
+import { yearOfDay, yearText } from './calendar.ts';
+import { parseEdtf } from './edtf.ts';
 
 /**
  * DACS 2.4.10 gives bulk dates "when the dates of the materials differ significantly"; the numbers are this project's:
@@ -20,8 +20,9 @@ function tally(weights: ReadonlyMap<string, number>): { years: Years[]; total: n
   const byText = new Map<string, Years>();
   let total = 0;
   for (const [part, weight] of weights) {
-    const [first, last] = [firstYear(part), lastYear(part)];
-    if (first === undefined || last === undefined) continue;
+    const { earliest, latest } = parseEdtf(part) ?? {};
+    if (earliest === undefined || latest === undefined) continue;
+    const [first, last] = [yearOfDay(earliest), yearOfDay(latest)];
     const key = `${first} ${last}`;
     const years = byText.get(key);
     if (years) years.count += weight;

@@ -1,8 +1,14 @@
 import type { Day } from './calendar.ts';
 import { type Point, parsePoint } from './edtf-point.ts';
 
+/** First and last day; undefined where that side is open or unknown. */
+interface Limits {
+  readonly earliest: Day | undefined;
+  readonly latest: Day | undefined;
+}
+
 /** ISO 8601-2, 10: from one date to another; an end is open (`..`) or unknown (nothing written). */
-export interface Interval {
+export interface Interval extends Limits {
   readonly kind: 'interval';
   readonly text: string;
   readonly start: Point | 'open' | 'unknown';
@@ -17,7 +23,7 @@ export interface Run {
 }
 
 /** ISO 8601-2, 6: one of these dates (`[]`) or all of them (`{}`). */
-export interface DateSet {
+export interface DateSet extends Limits {
   readonly kind: 'set';
   readonly text: string;
   readonly of: 'one' | 'all';
@@ -25,12 +31,6 @@ export interface DateSet {
 }
 
 export type Edtf = Point | Interval | DateSet;
-
-/** First and last day; undefined where that side is open or unknown. */
-interface Span {
-  readonly first: Day | undefined;
-  readonly last: Day | undefined;
-}
 
 function parseEnd(text: string): Point | 'open' | 'unknown' | undefined {
   if (text === '..') return 'open';
@@ -44,7 +44,9 @@ function parseInterval(text: string, slash: number): Interval | undefined {
   if (start === undefined || end === undefined) return undefined;
   // An end before its start is no interval: ISO 8601-1, 3.1.1.6.
   if (typeof start === 'object' && typeof end === 'object' && start.earliest > end.latest) return undefined;
-  return { kind: 'interval', text, start, end };
+  const earliest = typeof start === 'object' ? start.earliest : undefined;
+  const latest = typeof end === 'object' ? end.latest : undefined;
+  return { kind: 'interval', text, start, end, earliest, latest };
 }
 
 function parseMember(text: string, isFirst: boolean, isLast: boolean): Point | Run | undefined {
@@ -71,7 +73,17 @@ function parseSet(text: string): DateSet | undefined {
     if (!member) return undefined;
     members.push(member);
   }
-  return { kind: 'set', text, of, members };
+  return { kind: 'set', text, of, members, ...limitsOf(members) };
+}
+
+function limitsOf(members: readonly (Point | Run)[]): Limits {
+  let [earliest, latest]: [Day | undefined, Day | undefined] = [Infinity, -Infinity];
+  for (const member of members) {
+    const { start, end } = member.kind === 'run' ? member : { start: member, end: member };
+    earliest = earliest === undefined || start === undefined ? undefined : Math.min(earliest, start.earliest);
+    latest = latest === undefined || end === undefined ? undefined : Math.max(latest, end.latest);
+  }
+  return { earliest, latest };
 }
 
 function parseAfresh(text: string): Edtf | undefined {
@@ -99,26 +111,3 @@ export function parseEdtf(text: string): Edtf | undefined {
 
 /** Whether a text is an EDTF date, interval or set (ISO 8601-2, levels 0 to 2). */
 export const isEdtf = (text: string): boolean => parseEdtf(text) !== undefined;
-
-const memberSpan = (member: Point | Run): Span =>
-  member.kind === 'point'
-    ? { first: member.earliest, last: member.latest }
-    : { first: member.start?.earliest, last: member.end?.latest };
-
-/** First and last day of a parsed date. */
-export function spanOf(date: Edtf): Span {
-  if (date.kind === 'point') return memberSpan(date);
-  if (date.kind === 'interval') {
-    const { start, end } = date;
-    return {
-      first: typeof start === 'object' ? start.earliest : undefined,
-      last: typeof end === 'object' ? end.latest : undefined,
-    };
-  }
-  let [first, last]: [Day | undefined, Day | undefined] = [Infinity, -Infinity];
-  for (const span of date.members.map(memberSpan)) {
-    first = first === undefined || span.first === undefined ? undefined : Math.min(first, span.first);
-    last = last === undefined || span.last === undefined ? undefined : Math.max(last, span.last);
-  }
-  return { first, last };
-}

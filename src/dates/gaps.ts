@@ -1,6 +1,6 @@
-import { firstYear, lastYear } from './bounds.ts';
-import { isEdtf } from './edtf.ts';
-import { inclusiveDates } from './inclusive.ts';
+import { yearOfDay } from './calendar.ts';
+import { type Edtf, parseEdtf } from './edtf.ts';
+import { inclusiveOf } from './inclusive.ts';
 
 /**
  * DACS 2.4.11 shows large gaps: `1827, 1952-1978`. A gap counts as large here where nothing is dated for 25 years or
@@ -9,18 +9,18 @@ import { inclusiveDates } from './inclusive.ts';
 const RULE = { leastYears: 25, leastOfSpan: 1 / 3 };
 
 interface Stretch {
-  parts: string[];
+  parts: Edtf[];
   first: number;
   last: number;
 }
 
 /** The parts by the stretches of years they cover; undefined where one of them has an open end. */
-function stretches(parts: readonly string[]): Stretch[] | undefined {
+function stretches(parts: readonly Edtf[]): Stretch[] | undefined {
   const dated: Stretch[] = [];
   for (const part of parts) {
-    const [first, last] = [firstYear(part), lastYear(part)];
-    if (first === undefined || last === undefined) return undefined;
-    dated.push({ parts: [part], first, last });
+    const { earliest, latest } = part;
+    if (earliest === undefined || latest === undefined) return undefined;
+    dated.push({ parts: [part], first: yearOfDay(earliest), last: yearOfDay(latest) });
   }
   dated.sort((one, other) => one.first - other.first);
   const joined: Stretch[] = [];
@@ -57,10 +57,10 @@ function largeGapsOnly(all: readonly Stretch[]): Stretch[] {
  * `{1827,1952..1978}`. Without such gaps, and where an end is open, the same as `inclusiveDates`.
  */
 export function inclusiveDatesWithGaps(parts: Iterable<string>): string | undefined {
-  const different = [...new Set(parts)].filter(isEdtf);
+  const different = [...new Set(parts)].map(parseEdtf).filter((date) => date !== undefined);
   const found = largeGapsOnly(stretches(different) ?? []);
-  if (found.length < 2) return inclusiveDates(different);
-  const members = found.map(({ parts: of }) => inclusiveDates(of)?.replace('/', '..') ?? '');
+  if (found.length < 2) return inclusiveOf(different);
+  const members = found.map(({ parts: of }) => inclusiveOf(of)?.replace('/', '..') ?? '');
   // A stretch that is itself a set (years apart, or one of several) is told by its outer ends.
-  return members.some((member) => /[[{]/.test(member)) ? inclusiveDates(different) : `{${members.join(',')}}`;
+  return members.some((member) => /[[{]/.test(member)) ? inclusiveOf(different) : `{${members.join(',')}}`;
 }

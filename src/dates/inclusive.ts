@@ -131,6 +131,12 @@ function spanText(start: Point, end: Point): string[] {
  * @returns undefined where no part has a date
  */
 export function inclusiveDates(parts: Iterable<string>): string | undefined {
+  return inclusiveOf(Array.from(new Set(parts), parseEdtf).filter((date) => date !== undefined));
+}
+
+/** The same of dates that are read already, each of them once. */
+export function inclusiveOf(dates: readonly Edtf[]): string | undefined {
+  if (dates.length <= 1) return dates[0]?.text;
   const gathered: Gathered = {
     start: undefined,
     end: undefined,
@@ -140,15 +146,6 @@ export function inclusiveDates(parts: Iterable<string>): string | undefined {
     openEnd: undefined,
     allAreOne: true,
   };
-  const seen = new Set<string>();
-  let only: string | undefined;
-  for (const part of parts) {
-    if (seen.has(part)) continue;
-    const date = parseEdtf(part);
-    if (!date) continue;
-    seen.add(part);
-    only = part;
-    add(gathered, date);
-  }
-  return seen.size <= 1 ? only : join(gathered);
+  for (const date of dates) add(gathered, date);
+  return join(gathered);
 }

@@ -1,4 +1,4 @@
-import { type Interval, parseEdtf, spanOf } from './edtf.ts';
+import { type Interval, parseEdtf } from './edtf.ts';
 import { grainOf, isPlain, plainText, standardText } from './grain.ts';
 
 /** One end of a pair: the date itself where it is plain, else its first or last day at its own grain. */
@@ -21,7 +21,7 @@ export function normalDate(edtf: string): string | undefined {
   if (!date) return undefined;
   if (date.kind === 'interval') return pairOf(endText(date.start, 'earliest'), endText(date.end, 'latest'));
   if (date.kind === 'point' && isPlain(date)) return plainText(date);
-  const { first, last } = spanOf(date);
+  const { earliest: first, latest: last } = date;
   if (first === undefined || last === undefined) return undefined;
   const grain = grainOf(first, last);
   return pairOf(standardText(first, grain), standardText(last, grain));

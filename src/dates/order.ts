@@ -1,5 +1,5 @@
 import { FURTHEST_YEAR } from './calendar.ts';
-import { parseEdtf, spanOf } from './edtf.ts';
+import { parseEdtf } from './edtf.ts';
 
 const SHIFT = (FURTHEST_YEAR + 1) * 10000;
 const KEPT = 50_000;
@@ -10,9 +10,8 @@ const UNDATED = '\uFFFF';
 function keyOf(edtf: string): string {
   const date = parseEdtf(edtf);
   if (!date) return `${NO_DATE}${edtf}`;
-  const span = spanOf(date);
-  const first = span.first ?? span.last ?? 0;
-  const last = span.last ?? SHIFT - 1;
+  const first = date.earliest ?? date.latest ?? 0;
+  const last = date.latest ?? SHIFT - 1;
   return `${String(first + SHIFT).padStart(16, '0')} ${String(last + SHIFT).padStart(16, '0')} ${edtf}`;
 }
 

@@ -1,18 +1,16 @@
 import { dayText } from './calendar.ts';
-import { parseEdtf, spanOf } from './edtf.ts';
+import { parseEdtf } from './edtf.ts';
 import type { DateContext } from './reading.ts';
 
 /** Whether a date begins after today; always false where today is not given. */
 export function isFuture(edtf: string, { today }: DateContext): boolean {
-  const date = parseEdtf(edtf);
-  const first = date && spanOf(date).first;
+  const first = parseEdtf(edtf)?.earliest;
   return first !== undefined && today !== undefined && first >= 0 && dayText(first) > today;
 }
 
 /** Why a date lies outside the years to be expected, as a sentence; undefined where it does not. */
 export function outOfRange(edtf: string, { earliestYear, latestYear }: DateContext): string | undefined {
-  const date = parseEdtf(edtf);
-  const { first, last } = date ? spanOf(date) : { first: undefined, last: undefined };
+  const { earliest: first, latest: last } = parseEdtf(edtf) ?? {};
   if (earliestYear !== undefined && last !== undefined && last < earliestYear * 10000) {
     return `It lies before ${earliestYear}, the earliest year to be expected.`;
   }

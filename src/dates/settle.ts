@@ -1,4 +1,4 @@
-import { parseEdtf, spanOf } from './edtf.ts';
+import { parseEdtf } from './edtf.ts';
 import { isFuture, outOfRange } from './plausible.ts';
 import type { DateContext, DateReading } from './reading.ts';
 
@@ -14,7 +14,7 @@ export function settle(
 ): DateReading {
   const date = parseEdtf(edtf);
   if (!date) return unreadable('It is not understood.');
-  const { first, last } = spanOf(date);
+  const { earliest: first, latest: last } = date;
   if (isNoYear(first) || isNoYear(last)) return unreadable('No thing is dated so.');
   const beyond = isFuture(edtf, context) ? 'It lies in the future.' : outOfRange(edtf, context);
   const assumed = beyond === undefined ? [...notes] : [...notes, beyond];

@@ -1,6 +1,6 @@
 import { displayDate } from './display.ts';
 import { displayPoint } from './display-point.ts';
-import { type Edtf, type Interval, parseEdtf, type Run, spanOf } from './edtf.ts';
+import { type Edtf, type Interval, parseEdtf, type Run } from './edtf.ts';
 import { joinMarks, type Mark, type Point } from './edtf-point.ts';
 import { type Grain, grainOf, isPlain, plainText, standardText } from './grain.ts';
 
@@ -44,8 +44,7 @@ function grainOfLimits(first: number | undefined, last: number | undefined): Gra
 }
 
 /** A date of which only the limits can be told; undefined where a limit lies outside the years that can be written. */
-function limited(date: Edtf, expression: string): DatePart | undefined {
-  const { first, last } = spanOf(date);
+function limited({ earliest: first, latest: last }: Edtf, expression: string): DatePart | undefined {
   const grain = grainOfLimits(first, last);
   const notBefore = first === undefined ? undefined : standardText(first, grain);
   const notAfter = last === undefined ? undefined : standardText(last, grain);

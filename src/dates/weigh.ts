@@ -1,6 +1,6 @@
 import { bounds } from './bounds.ts';
 import { sayDate } from './display.ts';
-import { parseEdtf, spanOf } from './edtf.ts';
+import { parseEdtf } from './edtf.ts';
 import { isFuture, outOfRange } from './plausible.ts';
 import type { DateContext, DateReading } from './reading.ts';
 import type { Found } from './readings.ts';
@@ -57,8 +57,7 @@ function together(kept: readonly Found[], first: Found): string | undefined {
   if (dates.length === 1) return first.edtf;
   const points = dates.map(parseEdtf).filter((date) => date?.kind === 'point' && date.mark === '');
   if (points.length < dates.length) return around(dates);
-  const start = (edtf: string) =>
-    spanOf(parseEdtf(edtf) ?? { kind: 'set', text: '', of: 'one', members: [] }).first ?? 0;
+  const start = (edtf: string) => parseEdtf(edtf)?.earliest ?? 0;
   return `[${dates.sort((one, other) => start(one) - start(other)).join(',')}]`;
 }
 

@@ -1,5 +1,5 @@
 import type { Agent, AgentLink } from '../../catalogue/agent.ts';
-import type { AccessPoint, DateStatement, Extent, LanguageUse } from '../../catalogue/component.ts';
+import type { AccessPoint, Component, DateStatement, Extent, LanguageUse } from '../../catalogue/component.ts';
 import type { FindingAid, Recipient } from '../../catalogue/finding-aid.ts';
 import { once } from '../../catalogue/once.ts';
 import { shared, type XmlElement } from '../../xml/element.ts';
@@ -12,8 +12,8 @@ export interface Context {
   agents: readonly Agent[];
   /** The name of an agent in a role (or in none), made once however often it occurs; undefined for no known agent. */
   nameOf: (role: string | undefined) => (agentId: string) => XmlElement | undefined;
-  datesOf: (statements: readonly DateStatement[]) => readonly XmlElement[];
-  extentsOf: (extents: readonly Extent[]) => readonly XmlElement[];
+  datesOf: (unit: Component) => readonly XmlElement[];
+  extentsOf: (unit: Component) => readonly XmlElement[];
   accessPointOf: (point: AccessPoint) => XmlElement;
   originationOf: (creators: readonly AgentLink[]) => readonly XmlElement[];
   /** The languages of a unit, where there is no more to say of them. */
@@ -36,7 +36,10 @@ interface Parts {
   languages: (languages: readonly LanguageUse[], codes: Context['languageCodes']) => XmlElement;
 }
 
-/** What units have in common (a name, the dates of one year, a place) is made once for all of them. */
+/**
+ * What units have in common (a name, the dates of one year, a place) is made once for all of them. Dates and extents of
+ * a unit with parts are its own, and kept they would only take room.
+ */
 export function contextOf(
   { people, recipient }: Pick<FindingAid, 'people' | 'recipient'>,
   { name, date, extent, accessPoint, origination, languages }: Parts,
@@ -49,12 +52,15 @@ export function contextOf(
       return agent && shared(name(agent, role));
     }),
   );
+  const datesOfItem = once((statements: readonly DateStatement[]) => statements.flatMap(date).map(shared));
+  const extentsOfItem = once((extents: readonly Extent[]) => extents.map((one) => shared(extent(one))));
   return {
     languageCodes,
     agents: people,
     nameOf,
-    datesOf: once((statements: readonly DateStatement[]) => statements.flatMap(date).map(shared)),
-    extentsOf: once((extents: readonly Extent[]) => extents.map((one) => shared(extent(one)))),
+    datesOf: ({ dates, children }) => (children.length === 0 ? datesOfItem(dates) : dates.flatMap(date)),
+    extentsOf: ({ extents, children }) =>
+      children.length === 0 ? extentsOfItem(extents) : extents.map(extent),
     accessPointOf: once((point: AccessPoint) => shared(accessPoint(point))),
     originationOf: once((creators: readonly AgentLink[]) =>
       origination(names(creators, { nameOf }, 'creator')).map(shared),

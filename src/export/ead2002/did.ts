@@ -12,8 +12,8 @@ export function did(component: Component, context: Context): XmlElement {
   return element('did', {}, [
     ...unitIds(component),
     element('unittitle', {}, component.title),
-    ...context.datesOf(component.dates),
-    ...context.extentsOf(component.extents),
+    ...context.datesOf(component),
+    ...context.extentsOf(component),
     ...optional('physdesc', component.physicalDescription),
     ...context.originationOf(component.creators),
     ...repository(component.repository),

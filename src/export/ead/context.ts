@@ -1,5 +1,11 @@
 import type { Agent, AgentLink } from '../../catalogue/agent.ts';
-import type { AccessPoint, Component, DateStatement, Extent, LanguageUse } from '../../catalogue/component.ts';
+import type {
+  AccessPoint,
+  Component,
+  DateStatement,
+  Extent,
+  LanguageUse,
+} from '../../catalogue/component.ts';
 import type { FindingAid, Recipient } from '../../catalogue/finding-aid.ts';
 import { once } from '../../catalogue/once.ts';
 import { shared, type XmlElement } from '../../xml/element.ts';

@@ -78,12 +78,19 @@ export function describeGroups(
     const gaps = folder.gaps.map(({ number, why }) => ({ place: [...place, number], why }));
     const things = folder.things.map(({ thing }) => thing);
     const counts = countByKind(things);
-    const apart = folder.things
-      .filter((placed) => placed.apart !== undefined)
-      .map(({ number, units }) => ({
-        code: codes.below(code, number).referenceCode,
-        boxes: boxesOf(units),
-      }));
+    const lyingApart: { code: string; boxes: ShelfBox[] }[] = [];
+    const children = folder.things.map(({ thing, number, apart, units }) => {
+      const own = codes.below(code, number);
+      const item = describeThing(thing, own);
+      const former = history.former(thing.number);
+      if (former.length > 0) item.otherIdentifiers = [...item.otherIdentifiers, ...former.map(formerCode)];
+      if (apart === undefined) return item;
+      const boxes = boxesOf(units);
+      lyingApart.push({ code: own.referenceCode, boxes });
+      item.containers = boxes.map(boxContainer);
+      item.physicalLocation = sayApart(apart, boxes, folder.held);
+      return item;
+    });
     return {
       ...code,
       level: 'file',
@@ -92,17 +99,9 @@ export function describeGroups(
       dates: datesOfThings(things),
       extents: [...extentsOf(counts), ...foldersHeld(folder)],
       containers: folder.held === undefined ? [] : folderContainers(code.id, folder.held),
-      physicalLocation: folder.held === undefined ? undefined : sayBelonging(apart),
+      physicalLocation: folder.held === undefined ? undefined : sayBelonging(lyingApart),
       generalNotes: notesOnGaps(gaps, codeOf),
-      children: folder.things.map(({ thing, number, apart, units }) => {
-        const item = describeThing(thing, codes.below(code, number));
-        const former = history.former(thing.number);
-        if (former.length > 0) item.otherIdentifiers = [...item.otherIdentifiers, ...former.map(formerCode)];
-        if (apart === undefined) return item;
-        item.containers = boxesOf(units).map(boxContainer);
-        item.physicalLocation = sayApart(apart, boxesOf(units), folder.held);
-        return item;
-      }),
+      children,
     };
   };
 

@@ -16,29 +16,22 @@ interface Stretch {
 
 /** The parts by the stretches of years they cover; undefined where one of them has an open end. */
 function stretches(parts: readonly Edtf[]): Stretch[] | undefined {
-  const dated: Stretch[] = [];
-  for (const part of parts) {
+  const joined: Stretch[] = [];
+  for (const part of [...parts].sort(byStart)) {
     const { earliest, latest } = part;
     if (earliest === undefined || latest === undefined) return undefined;
-    dated.push({ parts: [part], first: yearOfDay(earliest), last: yearOfDay(latest) });
-  }
-  dated.sort((one, other) => one.first - other.first);
-  const joined: Stretch[] = [];
-  for (const next of dated) {
+    const [first, last] = [yearOfDay(earliest), yearOfDay(latest)];
     const before = joined.at(-1);
-    if (!before || next.first - before.last - 1 < RULE.leastYears) join(joined, before, next);
-    else joined.push(next);
+    if (!before || first - before.last - 1 >= RULE.leastYears) joined.push({ parts: [part], first, last });
+    else {
+      before.parts.push(part);
+      before.last = Math.max(before.last, last);
+    }
   }
   return joined;
 }
 
-function join(joined: Stretch[], before: Stretch | undefined, next: Stretch): void {
-  if (!before) joined.push(next);
-  else {
-    before.parts.push(...next.parts);
-    before.last = Math.max(before.last, next.last);
-  }
-}
+const byStart = (one: Edtf, other: Edtf) => (one.earliest ?? 0) - (other.earliest ?? 0);
 
 /** Joins stretches whose gap is short beside the whole. */
 function largeGapsOnly(all: readonly Stretch[]): Stretch[] {
@@ -46,8 +39,11 @@ function largeGapsOnly(all: readonly Stretch[]): Stretch[] {
   const kept: Stretch[] = [];
   for (const next of all) {
     const before = kept.at(-1);
-    if (before && next.first - before.last - 1 < RULE.leastOfSpan * span) join(kept, before, next);
-    else kept.push(next);
+    if (!before || next.first - before.last - 1 >= RULE.leastOfSpan * span) kept.push(next);
+    else {
+      before.parts = [...before.parts, ...next.parts];
+      before.last = Math.max(before.last, next.last);
+    }
   }
   return kept;
 }

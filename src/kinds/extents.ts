@@ -11,11 +11,13 @@ export interface Count {
   approximate: boolean;
   /** Whether there are more of them, in a number that nobody could read; the number may then be nought. */
   more?: true;
+  /** Whether it is one row in the plural ("letters") that says not how many: nobody would call that about one letter. */
+  uncounted?: boolean;
 }
 
 /** The unit in the number that goes with a quantity: 1 letter, 2 letters. */
-export function unitFor({ unit, number }: Count): string {
-  return number === 1 ? unit.one : unit.many;
+export function unitFor({ unit, number, uncounted }: Count): string {
+  return number === 1 && !uncounted ? unit.one : unit.many;
 }
 
 /** What is counted where kinds are not told apart, or not known. */
@@ -39,7 +41,8 @@ const isGuess = ({ quantity, quantityApproximate }: Thing, plural: boolean) =>
 export function countOf(thing: Thing): Count {
   const { unit, plural } = unitOf(thing.kind);
   if (thing.quantityUnread) return { unit, number: 0, approximate: true, more: true };
-  return { unit, number: thing.quantity ?? 1, approximate: isGuess(thing, plural) };
+  const uncounted = thing.quantity === undefined && plural;
+  return { unit, number: thing.quantity ?? 1, approximate: isGuess(thing, plural), uncounted };
 }
 
 /** Whether nothing is known of what the things are. */
@@ -56,6 +59,7 @@ export function countByKind(things: Iterable<Thing>): Count[] {
       sum.approximate = true;
       sum.more = true;
     } else {
+      sum.uncounted = sum.number === 0 && thing.quantity === undefined && plural;
       sum.number += thing.quantity ?? 1;
       sum.approximate ||= isGuess(thing, plural);
     }
@@ -70,7 +74,7 @@ export function countByKind(things: Iterable<Thing>): Count[] {
 export function extentsOf(counts: readonly Count[]): Extent[] {
   const whole = counts.length === 1 && !counts[0]?.more;
   return counts
-    .filter(({ number }) => number > 0)
+    .filter(({ number, uncounted }) => number > 0 && !uncounted)
     .map((count) => ({
       type: 'materialtype',
       coverage: whole ? 'whole' : 'part',

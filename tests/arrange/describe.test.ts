@@ -88,9 +88,22 @@ describe('the finding aid that follows from a list', () => {
     expect(itemOf({ kind: 'letter' }).extents).toMatchObject([
       { quantity: 1, unit: 'letter', coverage: 'whole' },
     ]);
-    expect(arranged([someThing({ row: 2, kind: 'letters' })]).collection.extents[0]).toMatchObject({
+    const letters = { kind: 'letters', title: 'From Nils' };
+    const { collection } = arranged([someThing({ row: 2, ...letters }), someThing({ row: 3, kind: 'map' })]);
+    expect(collection.extents[0]).toMatchObject({ quantity: 2, unit: 'items', approximate: true });
+    expect(collection.scopeAndContent).toContain('letters that are not counted');
+    const folder = collection.children[0]?.children[0];
+    expect(folder).toMatchObject({ title: 'Letters', level: 'file' });
+    expect(folder?.extents.map(({ type, unit }) => [type, unit])).toEqual([['carrier', 'folder']]);
+    // Many use such a word for each of them.
+    const photographs = arranged([2, 3, 4].map((row) => someThing({ row, kind: 'photos' }))).collection;
+    expect(photographs.children[0]?.extents[0]).toMatchObject({
+      quantity: 3,
+      unit: 'photographs',
       approximate: true,
     });
+    const alone = arranged([someThing({ row: 2, ...letters })]).collection;
+    expect(alone.extents.map(({ type }) => type)).not.toContain('materialtype');
   });
 
   test('what stands for an unread number is counted nowhere, and what is counted is no more the whole', () => {

@@ -171,6 +171,25 @@ test('the inventory marks what is not to be boxed, and the folder in which such 
   expect(csv.split(caution)).toHaveLength(3);
 });
 
+test('the inventory leaves the number open where nobody has counted, and says where a bundle goes on', () => {
+  const words = papersOf(
+    [
+      { title: 'Nils to Ada', kind: 'letters', date: dated('1920') },
+      { title: 'Tolls', kind: 'receipts', quantityUnread: true, date: dated('1921') },
+      { title: 'Ferry times', kind: 'receipts', quantity: 9000, date: dated('1922') },
+    ],
+    true,
+  );
+  const csv = words('inventory.csv');
+  const countsOf = (year: number) =>
+    Array.from(csv.matchAll(RegExp(`,${year},([^,]*),`, 'g')), ([, count]) => count);
+  expect([1920, 1921].map(countsOf)).toEqual([[''], ['']]);
+  const [all, ...rest] = countsOf(1922);
+  expect(all).toBe('9000');
+  expect(rest.length).toBeGreaterThan(0);
+  expect(new Set(rest)).toEqual(new Set(['goes on from before']));
+});
+
 describe('READ-ME-FIRST.txt', () => {
   const NAMES = {
     title: 'Familien Nygård — “Østre” papers',

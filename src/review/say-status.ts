@@ -1,21 +1,23 @@
 import { WEIGHTS } from '../catalogue/finding.ts';
 import { sayCount } from '../catalogue/say-count.ts';
 import type { NextStep } from './next-step.ts';
+import { sayNotBoxed } from './not-to-be-boxed.ts';
 import type { Status } from './status.ts';
 
 /** Where a catalogue stands, as lines of plain text. */
 export function* sayStatus(status: Status): Generator<string> {
   yield status.title;
   yield '';
-  const rows = [
+  const rows: (readonly [name: string, text: string])[] = [
     ['list', sayList(status)],
     ['order', sayShelf(status)],
     ['numbers', sayNumbers(status)],
     ['findings', sayFindings(status)],
+    ...(status.notBoxed.length === 0 ? [] : [['take care', sayCare(status)] as const]),
     ['labels', sayLabels(status)],
     ['export', sayExport(status)],
     ['hand-over', sayHandOver(status)],
-  ] as const;
+  ];
   for (const [name, text] of rows) yield `${name.padEnd(WIDTH)}${text}`;
   yield '';
 }
@@ -58,6 +60,9 @@ function sayFindings({ findings, copies }: Status): string {
   );
   return `${parts.length === 0 ? 'none' : parts.join(', ')}${copies === 0 ? '' : ' (kinfonds check looks at the copies too)'}`;
 }
+
+const sayCare = ({ notBoxed }: Status) =>
+  `${sayNotBoxed({ has: notBoxed.join(', ') })} (kinfonds check says more)`;
 
 function sayLabels({ labels: { fresh, changed, printed } }: Status): string {
   if (fresh + changed + printed === 0) return 'none needed';

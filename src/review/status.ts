@@ -8,6 +8,7 @@ import { labelsOf } from '../export/labels/labels-of.ts';
 import { newLabels } from '../export/labels/printed.ts';
 import { folderCount, foldersOf } from '../housing/placed.ts';
 import { canTakeNumbers } from '../intake/numbers-not-written.ts';
+import { HAZARDS } from './danger-hazards.ts';
 
 /** Where a catalogue stands, in figures. Days are written YYYY-MM-DD. */
 export interface Status {
@@ -26,6 +27,8 @@ export interface Status {
   copies: number;
   /** Digital copies are not looked at, since that takes long. */
   findings: Record<Weight, number>;
+  /** What keeps something from being boxed before somebody has looked at it: mould, ammunition. */
+  notBoxed: readonly string[];
   /** Of those that must or should be mended, how many are on single things or boxes, not on the collection as a whole. */
   onThings: number;
   labels: { fresh: number; changed: number; printed: number };
@@ -74,6 +77,9 @@ export function statusOf(
     },
     copies: new Set(things.flatMap(({ copies }) => copies.filter(isPath))).size,
     findings: byWeight(findings),
+    notBoxed: HAZARDS.flatMap(({ name, notBoxed }) =>
+      notBoxed !== undefined && findings.some(({ rule }) => rule === `danger.${name}`) ? [notBoxed] : [],
+    ),
     onThings: findings.filter(
       ({ weight, place }) => (weight === 'must' || weight === 'should') && place.file !== SETTINGS_FILE,
     ).length,

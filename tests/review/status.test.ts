@@ -5,6 +5,7 @@ import type { Settled } from '../../src/catalogue/settled.ts';
 import type { Traces } from '../../src/catalogue/traces.ts';
 import { labelsOf } from '../../src/export/labels/labels-of.ts';
 import { textOf } from '../../src/export/labels/printed.ts';
+import { review } from '../../src/review/index.ts';
 import { nextStep } from '../../src/review/next-step.ts';
 import { sayNextStep, sayStatus } from '../../src/review/say-status.ts';
 import { type Status, statusOf } from '../../src/review/status.ts';
@@ -45,6 +46,21 @@ describe('where things stand', () => {
     // Thing 9 is in no row of the list; thing 2 was marked as gone before, so it has no place to go by.
     const rows = [settled('1'), settled('9'), settled('2', { gone: 'removed' })];
     expect(status(rows).numbers).toEqual({ settled: 1, notSettled: 3, notListed: 1 });
+  });
+
+  test('what is not to be boxed, unless the owner has answered for it', () => {
+    const things = [
+      someThing({ row: 2, number: '1', condition: 'mouldy' }),
+      someThing({ row: 3, condition: 'rolled' }),
+    ];
+    const care = (answers: Record<string, unknown>) => {
+      const catalogue = { ...someCatalogue(answers, things), settled: [] };
+      const arranged = arrangement(catalogue, TODAY);
+      return statusOf(catalogue, arranged, review(catalogue, arranged).findings, NOTHING).notBoxed;
+    };
+    expect(care({})).toEqual(['mould']);
+    const answer = { rule: 'danger.mould', because: 'a conservator has cleaned it' };
+    expect(care({ check: { answers: [answer] } })).toEqual([]);
   });
 
   test('numbers to be filled in by hand, where the program cannot: the next after all that were ever used', () => {
@@ -124,6 +140,7 @@ const done = (over: Partial<Status> = {}): Status => ({
   numbers: { settled: 214, notSettled: 0, notListed: 0 },
   findings: { must: 0, should: 0, consider: 4, caution: 1 },
   copies: 0,
+  notBoxed: [],
   onThings: 0,
   labels: { fresh: 0, changed: 0, printed: 62 },
   exported: { folder: 'finding-aid', day: '2026-05-05', before: false },
@@ -250,6 +267,12 @@ describe('in words', () => {
       'export     none',
       'hand-over  no package beside this folder',
     ]);
+  });
+
+  test('what is not to be boxed is named at once', () => {
+    const lines = [...sayStatus(done({ notBoxed: ['mould', 'insects or mice'] }))];
+    const care = lines.indexOf('findings   4 consider, 1 caution') + 1;
+    expect(lines[care]).toMatch(/^take care {2}not to be boxed .*: mould, insects or mice \(kinfonds check/);
   });
 
   test('a workbook without numbers, and copies that were not looked at', () => {

@@ -7,7 +7,7 @@ import type { Thing } from '../catalogue/thing.ts';
 import { readDate } from '../dates/index.ts';
 import { extentsOfBoxes } from '../housing/extent.ts';
 import { folderCount, type PlacedFolder, type ShelfBox } from '../housing/placed.ts';
-import { countByKind, extentsOf, THINGS } from '../kinds/extents.ts';
+import { countByKind, extentsOf, THINGS, unitOf } from '../kinds/extents.ts';
 import { accessFromSettings } from './access.ts';
 import type { Agents } from './agents.ts';
 import { codesFor } from './reference-codes.ts';
@@ -158,7 +158,9 @@ function languagesOf(named: readonly string[], things: readonly Thing[]): Langua
 
 function genresOf(things: readonly Thing[]): string[] {
   const named = things.filter(({ kind }) => kind !== undefined);
-  return countByKind(named)
-    .map(({ unit }) => unit.many)
-    .sort();
+  const kinds = named.map(({ kind }) => {
+    const { unit, together = unit } = unitOf(kind);
+    return together.many;
+  });
+  return [...new Set(kinds)].sort();
 }

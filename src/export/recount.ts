@@ -1,7 +1,5 @@
 import type { Component, Extent } from '../catalogue/component.ts';
-import { fold } from '../catalogue/fold.ts';
-import { type Count, extentsOf } from '../kinds/extents.ts';
-import { readKind } from '../kinds/kind-words.ts';
+import { type Count, extentsOf, unitOf } from '../kinds/extents.ts';
 
 /** The things below a unit; none, where everything went. */
 export const leaves = (unit: Component): Component[] =>
@@ -17,6 +15,8 @@ export function countsOf(unit: Component): Count[] | undefined {
       const sum = counts.get(count.unit.key);
       if (sum === undefined) counts.set(count.unit.key, { ...count });
       else {
+        const { together } = unitOf(count.unit.one);
+        if (together !== undefined && sum.unit.one !== count.unit.one) sum.unit = together;
         sum.number += count.number;
         sum.approximate ||= count.approximate;
       }
@@ -29,9 +29,7 @@ const ITEM = { one: 'item', many: 'items', key: 'item' };
 const ONE_ITEM: Count = { unit: ITEM, number: 1, approximate: false };
 
 function countOf({ unit, quantity, approximate = false }: Extent): Count {
-  const kind = readKind(unit)?.kind;
-  const words = kind === undefined ? { one: unit, many: unit } : { one: kind.one, many: kind.many };
-  return { unit: { ...words, key: fold(words.one) }, number: quantity, approximate };
+  return { unit: unitOf(unit).unit, number: quantity, approximate };
 }
 
 /** Counted things are counted again, and so are folders, boxes and packages; room on the shelf cannot be. */

@@ -48,7 +48,7 @@ function ofNamedSize(kind: string): UsualKind | undefined {
 
 function lookUp(word: string): UsualKind | undefined {
   const reading = readWholeKind(word);
-  const object = reading?.isThing || !reading ? lookUpObject(OBJECTS_BY_WORD, word) : undefined;
+  const object = reading?.thing || !reading ? lookUpObject(OBJECTS_BY_WORD, word) : undefined;
   if (object !== undefined) return object;
   const plural = reading?.plural ?? false;
   // "ambrotypes" say more than the kind that they belong to.

@@ -23,14 +23,24 @@ export function unitFor({ unit, number, uncounted }: Count): string {
 /** What is counted where kinds are not told apart, or not known. */
 export const THINGS = { one: 'item', many: 'items', key: 'item' };
 
-/** What a word of the kind column counts, and whether it says itself that there are several ("letters"). */
-const unitOf = once((word: string | undefined): { unit: Count['unit']; plural: boolean } => {
+interface UnitReading {
+  unit: Count['unit'];
+  /** What it is counted as together with others, where the tables hold it: a trophy and a lamp are two objects. */
+  together?: Count['unit'];
+  /** Whether the word says itself that there are several ("letters"). */
+  plural: boolean;
+}
+
+/** What a word of the kind column counts. */
+export const unitOf = once((word: string | undefined): UnitReading => {
   if (word === undefined) return { unit: THINGS, plural: false };
   const reading = readKind(word);
   // A kind that the table does not hold is its own unit, as written; how it makes its plural is not known.
   if (reading === undefined) return { unit: { one: word, many: word, key: fold(word) }, plural: false };
-  const { one, many } = reading.kind;
-  return { unit: { one, many, key: fold(one) }, plural: reading.plural };
+  const { kind, plural, thing = kind } = reading;
+  const key = fold(kind.one);
+  const together = { one: kind.one, many: kind.many, key };
+  return { unit: thing === kind ? together : { one: thing.one, many: thing.many, key }, together, plural };
 });
 
 /** Whether the number of things in a row is a guess: it says so, or it is a plural without a number ("letters"). */
@@ -52,10 +62,14 @@ export const isUnnamed = ({ unit }: Count): boolean => unit === THINGS;
 export function countByKind(things: Iterable<Thing>): Count[] {
   const counts = new Map<string, Count>();
   for (const thing of things) {
-    const { unit, plural } = unitOf(thing.kind);
+    const { unit, together, plural } = unitOf(thing.kind);
     const sum = counts.get(unit.key);
-    if (sum === undefined) counts.set(unit.key, countOf(thing));
-    else if (thing.quantityUnread) {
+    if (sum === undefined) {
+      counts.set(unit.key, countOf(thing));
+      continue;
+    }
+    if (together !== undefined && sum.unit.one !== unit.one) sum.unit = together;
+    if (thing.quantityUnread) {
       sum.approximate = true;
       sum.more = true;
     } else {

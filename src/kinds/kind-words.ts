@@ -9,8 +9,8 @@ interface KindReading {
   kind: Kind;
   /** Whether the list uses the word for several of them ("letters"), so that a missing quantity is not one. */
   plural: boolean;
-  /** Whether it is a word for one of many things that are counted as objects: "violin" says more than "object". */
-  isThing?: true;
+  /** Where it is a word for one of many things that are counted as objects: "violin" says more than "object". */
+  thing?: Pick<Kind, 'one' | 'many'>;
 }
 
 const known = new Map<string, KindReading>();
@@ -37,13 +37,14 @@ for (const { kind: unit, one, many } of KINDS_ABROAD) {
 for (const { kind: unit, words } of OBJECT_WORDS) {
   const kind = KINDS.find((row) => row.one === unit);
   if (kind === undefined) continue;
-  const add = (word: string, plural: boolean) => {
+  const add = (word: string, plural: boolean, thing: KindReading['thing'] & {}) => {
     for (const one of [fold(word), fold(word.replaceAll('’', "'"))]) {
-      if (!known.has(one)) known.set(one, { kind, plural, isThing: true });
+      if (!known.has(one)) known.set(one, { kind, plural, thing });
     }
   };
-  for (const word of words) add(word, false);
-  for (const word of words) add(pluralOf(word), true);
+  const things = words.map((one) => ({ one, many: pluralOf(one) }));
+  for (const thing of things) add(thing.one, false, thing);
+  for (const thing of things) add(thing.many, true, thing);
 }
 
 /** Several of them, in English: bank books, bodies, boxes; orders of service. */

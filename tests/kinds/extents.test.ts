@@ -48,6 +48,20 @@ describe('how many things there are', () => {
     expect(extentsOf(countByKind([]))).toEqual([]);
   });
 
+  test('a trophy is a trophy, and with a lamp it is two objects', () => {
+    const trophy = thing({ kind: 'Trophy' });
+    expect(said([trophy])).toEqual([['trophies', 1, false]]);
+    expect(extentsOf(countByKind([trophy, thing({ kind: 'trophies', quantity: 2 })]))).toMatchObject([
+      { quantity: 3, unit: 'trophies' },
+    ]);
+    for (const other of ['lamp', 'object', 'objects'])
+      expect(said([trophy, thing({ kind: other, quantity: 4 }), trophy])).toEqual([['objects', 6, false]]);
+  });
+
+  test('a kind that the tables do not hold keeps its spelling, the first that comes', () => {
+    expect(said([thing({ kind: 'Quipu' }), thing({ kind: 'quipu' })])).toEqual([['Quipu', 2, false]]);
+  });
+
   test('the most frequent kind goes first, and equal ones stay as they came', () => {
     const rows = [
       thing({ kind: 'map' }),

@@ -1,4 +1,3 @@
-import type { Component } from '../catalogue/component.ts';
 import type { FindingAid } from '../catalogue/finding-aid.ts';
 import type { Settings } from '../catalogue/settings.ts';
 import { boxesOf, type Settled } from '../catalogue/settled.ts';
@@ -16,6 +15,7 @@ import { type Move, movesWanted } from './moves.ts';
 import { notesOnGaps, numberHistory } from './number-history.ts';
 import { placeThings } from './place.ts';
 import { referenceCodes } from './reference-codes.ts';
+import { boxesIn, lastFolderIn } from './shelf-before.ts';
 import { type Group, sortThings } from './sort.ts';
 
 /** What the owner of a catalogue wrote, and the numbers settled so far. */
@@ -53,7 +53,8 @@ export function arrangement(catalogue: ToArrange, today: string): Arrangement {
   for (const { creators, people } of things) for (const name of [...creators, ...people]) agents.idOf(name);
   const stock = stockFrom(settings.housing, settings.repository.country);
   const sorted = sortThings(things, settings.sort, agents);
-  const groups = placeThings(sorted, settled, stock);
+  const before = base === undefined ? 0 : lastFolderIn(base.collection);
+  const groups = placeThings(sorted, settled, stock, before);
   const taken = [...settled.flatMap(boxesOf), ...(base === undefined ? [] : boxesIn(base.collection))];
   const boxes = shelve(groups, stock, taken);
   const codeOf = referenceCodes(settings);
@@ -80,11 +81,6 @@ const bySeries = (settings: Settings): Settings => ({
   ...settings,
   sort: { ...settings.sort, groups: ['series'] },
 });
-
-const boxesIn = ({ containers, children }: Component): string[] => [
-  ...containers.flatMap(({ type, number }) => (type.toLowerCase() === 'folder' ? [] : [number])),
-  ...children.flatMap(boxesIn),
-];
 
 function recipientOf({ recipient }: Settings): Pick<FindingAid, 'recipient'> {
   if (recipient === undefined) return {};

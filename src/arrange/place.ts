@@ -25,18 +25,23 @@ import { type Group, thingsOf } from './sort.ts';
  * Gives every thing its number, in a folder in which it fits. A settled thing keeps its place, whatever has become of
  * it in the list; a new one takes the next free number in a folder filed under the same that has room for it, or
  * comes into a new folder at the end of its group. What was once given is given to nothing else.
+ * @param before the last folder of a finding aid that was taken in, after which new ones are counted on
  */
 export function placeThings(
   groups: readonly Group[],
   settled: readonly Settled[],
   stock: Stock,
+  before = 0,
 ): PlacedGroup[] {
   const root = newGroup(0, '');
   const present = settled.length === 0 ? new Map<string, Thing>() : byNumber(thingsOf(groups));
   growSettled(root, settled, present, stock);
   const hasPlace = placedBy(settled);
   const boxes = settledBoxes(root, stock);
-  let folders = settled.reduce((highest, row) => Math.max(highest, row.lastFolder ?? row.folder ?? 0), 0);
+  let folders = settled.reduce(
+    (highest, row) => Math.max(highest, row.lastFolder ?? row.folder ?? 0),
+    before,
+  );
 
   const addFolders = (
     group: GrowingGroup,

@@ -245,6 +245,26 @@ describe('numbers that stay', () => {
     expect(settled.rows.map(({ groups, box }) => [groups, box])).toEqual([[['Correspondence'], '2']]);
   });
 
+  test('folders that are counted through all boxes of a finding aid are counted on, and those that begin anew are not', () => {
+    const settings = someSettings({});
+    const dated = (kind: string, years: readonly string[]) =>
+      years.map((year, at) => ({ ...letter(at + 2, year), kind }));
+    const list = [...dated('letter', ['1901', '1902']), ...dated('receipt', ['1903'])];
+    const base = arrange({ settings, things: list }, TODAY);
+    const things = [letter(2, '1904', { series: 'Correspondence' })];
+    const folders = (of: typeof base) =>
+      settle({ settings, things, base: of }, false, TODAY).rows.map(({ folder }) => folder);
+    expect(folders(base)).toEqual([4]);
+    const anew = structuredClone(base);
+    const receipts = anew.collection.children[1]?.children[0];
+    if (receipts === undefined) throw new Error('The receipts have no folder.');
+    receipts.containers = [
+      { type: 'Box', number: '2' },
+      { type: 'Folder', number: '1' },
+    ];
+    expect(folders(anew)).toEqual([1]);
+  });
+
   test('a removed thing leaves a gap that is explained, and comes back to it', () => {
     const settings = someSettings({});
     const both = [letter(2, '1901', { number: 'a' }), letter(3, '1901', { number: 'b' })];

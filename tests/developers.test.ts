@@ -76,9 +76,9 @@ describe('the changes that DEVELOPERS.md walks through', () => {
   });
 
   test('a kind of material', () => {
-    const told = of('title,kind\nApplegarth regatta ball,Dance cards\n', 'arrange', '--things');
+    const told = of('title,kind,quantity\nApplegarth regatta ball,Dance cards,2\n', 'arrange', '--things');
     expect(told).toContain('Printed matter');
-    expect(told).toContain('1 dance card');
+    expect(told).toContain('2 dance cards');
   });
 
   test('a rule', () => {

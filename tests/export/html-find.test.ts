@@ -1,6 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { makeFinder } from '../../src/export/html/script/find.ts';
+import { mistakes } from '../../src/export/html/script/mistakes.ts';
+import { wordReader } from '../../src/export/html/script/words.ts';
 
 const TEXTS = [
   ['Letter from Edmund to Samuel: the crossing to Norway', 'QF/2/7/4 Kari sick for five days'],
@@ -12,7 +14,7 @@ const TEXTS = [
 ] as const;
 
 function finder() {
-  const made = makeFinder();
+  const made = makeFinder({ words: wordReader(), mistakes });
   for (const [title, rest] of TEXTS) made.add(title, rest);
   return made;
 }
@@ -54,7 +56,7 @@ describe('search in the page', () => {
   });
 
   test('forgives f for ph and ph for f, which the ear does not tell apart', () => {
-    const made = makeFinder();
+    const made = makeFinder({ words: wordReader(), mistakes });
     made.add('Trophy of the regatta', '');
     made.add('Photographs', '');
     made.add('Ferry', '');
@@ -67,7 +69,7 @@ describe('search in the page', () => {
   });
 
   test('a whole reference code: the unit that has it, then what is in it, and nothing that only comes near', () => {
-    const made = makeFinder();
+    const made = makeFinder({ words: wordReader(), mistakes });
     const codes = ['RK/9', 'RK/9/3', 'RK/9/3/1', 'RK/9/30', 'RK/3', 'RK/3/9', '1913'];
     for (const code of codes) made.add('Letter', `${code} flood of 1913`, code);
     const found = (typed: string, isAllowed = (_: number) => true) =>
@@ -86,7 +88,7 @@ describe('search in the page', () => {
   });
 
   test('does not offer what comes near while there is what was typed', () => {
-    const made = makeFinder();
+    const made = makeFinder({ words: wordReader(), mistakes });
     made.add('A boat', '');
     made.add('A boar', '');
     expect(made.find('boat', () => true).order).toEqual([0]);
@@ -104,7 +106,7 @@ describe('search in the page', () => {
     const word = fc.string({ unit: fc.constantFrom(...'abcdefghij'), minLength: 5, maxLength: 9 });
     fc.assert(
       fc.property(fc.array(word, { minLength: 1, maxLength: 8 }), fc.nat(), fc.nat(), (words, which, at) => {
-        const made = makeFinder();
+        const made = makeFinder({ words: wordReader(), mistakes });
         made.add(words.join(' '), '');
         const typed = words[which % words.length] ?? '';
         expect(made.find(typed, () => true).order).toEqual([0]);

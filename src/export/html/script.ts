@@ -1,10 +1,12 @@
 import { addWays } from './script/add-ways.ts';
 import { behaviour } from './script/behaviour.ts';
 import { makeFinder } from './script/find.ts';
+import { mistakes } from './script/mistakes.ts';
 import { questionOf } from './script/question.ts';
 import { readUnits } from './script/read-units.ts';
 import { showFound } from './script/show-found.ts';
 import { treeOf } from './script/tree.ts';
+import { wordReader } from './script/words.ts';
 
 /**
  * The script of the page. Each part is a function that leans on nothing outside itself, and goes into the page as it
@@ -12,7 +14,7 @@ import { treeOf } from './script/tree.ts';
  */
 export const SCRIPT = `'use strict';
 (${behaviour})({
-${Object.entries({ addWays, makeFinder, questionOf, readUnits, showFound, treeOf })
+${Object.entries({ addWays, makeFinder, mistakes, questionOf, readUnits, showFound, treeOf, wordReader })
   .map(([name, part]) => `${name}: ${part}`)
   .join(',\n')}
 });

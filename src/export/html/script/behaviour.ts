@@ -1,19 +1,23 @@
 /// <reference lib="dom" />
 import type { addWays } from './add-ways.ts';
 import type { makeFinder } from './find.ts';
+import type { mistakes } from './mistakes.ts';
 import type { Question, questionOf } from './question.ts';
 import type { readUnits } from './read-units.ts';
 import type { showFound } from './show-found.ts';
 import type { treeOf } from './tree.ts';
+import type { wordReader } from './words.ts';
 
 /** The other functions of the page's script. */
 interface Parts {
   addWays: typeof addWays;
   makeFinder: typeof makeFinder;
+  mistakes: typeof mistakes;
   questionOf: typeof questionOf;
   readUnits: typeof readUnits;
   showFound: typeof showFound;
   treeOf: typeof treeOf;
+  wordReader: typeof wordReader;
 }
 
 /**
@@ -35,7 +39,9 @@ export function behaviour(parts: Parts): void {
 
   const units = parts.readUnits(list);
   const tree = parts.treeOf(list, units);
-  const finder = parts.makeFinder();
+  const reader = parts.wordReader();
+  const { wordsOf } = reader;
+  const finder = parts.makeFinder({ words: reader, mistakes: parts.mistakes });
   const question: Question = parts.questionOf(form, ask);
   let showNext = () => {};
   let indexed = 0;
@@ -53,7 +59,7 @@ export function behaviour(parts: Parts): void {
     tree.fillAtLeisure();
   }
 
-  const isAsked = () => question.narrowing() !== undefined || finder.wordsOf(question.words()).length > 0;
+  const isAsked = () => question.narrowing() !== undefined || wordsOf(question.words()).length > 0;
 
   function answer(): void {
     if (!list || !found || !said || !answers || !more) return;
@@ -65,13 +71,13 @@ export function behaviour(parts: Parts): void {
     if (!asked) return;
     const narrow = question.narrowing() ?? (() => true);
     const isAllowed = (at: number) => at < indexed && units[at] !== undefined && narrow(units[at]);
-    const hasWords = finder.wordsOf(question.words()).length > 0;
+    const hasWords = wordsOf(question.words()).length > 0;
     const { order, words, isNear } = hasWords
       ? finder.find(question.words(), isAllowed)
       : { order: [...units.keys()].filter(isAllowed), words: new Set<string>(), isNear: false };
     said.textContent = sayFound(order.length, isNear);
     let shown = 0;
-    const isMarked = (word: string) => words.size > 0 && finder.wordsOf(word).some((one) => words.has(one));
+    const isMarked = (word: string) => words.size > 0 && wordsOf(word).some((one) => words.has(one));
     showNext = () => {
       const next = order.slice(shown, shown + AT_ONCE).flatMap((at) => units[at] ?? []);
       answers.append(...next.map((unit) => parts.showFound(unit, isMarked)));

@@ -1,3 +1,6 @@
+import type { mistakes } from './mistakes.ts';
+import type { WordReader } from './words.ts';
+
 /** What a search found: the numbers of the texts, the best first, and the words in them that answered. */
 export interface Answer {
   order: number[];
@@ -11,49 +14,27 @@ interface Finder {
   /** Adds the next text, with the reference code of its own if it has one; the first one is number 0. */
   add(title: string, rest: string, code?: string): void;
   find(typed: string, isAllowed: (text: number) => boolean): Answer;
-  /** The words of a text as they are compared. */
-  wordsOf(text: string): string[];
+}
+
+/** What it is made of. */
+interface Parts {
+  words: WordReader;
+  mistakes: typeof mistakes;
 }
 
 /**
- * Makes an empty index. This function goes into the page as it is written, so it leans on nothing outside itself.
- * Every word typed must be in a text, or begin a word in it. Where nothing has them all, one mistake is forgiven in a
- * word of four letters or more and two in a word of eight or more: a letter missing, added, changed, or two swapped;
- * f for ph, or ph for f, counts as one. Where a whole reference code is typed, its unit answers, and what is in that.
+ * Makes an empty index. This function goes into the page as it is written, so it leans on nothing outside itself but
+ * what it is given. Every word typed must be in a text, or begin a word in it. Where nothing has them all, one mistake is forgiven in a
+ * word of four letters or more and two in a word of eight or more. Where a whole reference code is typed, its unit answers, and what is in that.
  */
-export function makeFinder(): Finder {
+export function makeFinder(parts: Parts): Finder {
   const TITLE = 5;
+  const { fold, wordsOf } = parts.words;
   /** For each word, pairs of text and weight. */
   const occurrences = new Map<string, number[]>();
   const codes: string[] = [];
   const known = new Set<string>();
   let size = 0;
-
-  /** Letters that Unicode does not take apart into a plain one and an accent. */
-  const plain: Readonly<Record<string, string>> = {
-    ß: 'ss',
-    ø: 'o',
-    æ: 'ae',
-    œ: 'oe',
-    ł: 'l',
-    đ: 'd',
-    ð: 'd',
-    þ: 'th',
-    ı: 'i',
-  };
-  const fold = (text: string): string =>
-    // Most texts need no more.
-    /^[\x00-\x7F]*$/.test(text)
-      ? text.toLowerCase()
-      : text
-          .normalize('NFKD')
-          .replace(/([\p{Script=Latin}\p{Script=Greek}\p{Script=Cyrillic}])\p{M}+/gu, '$1')
-          .toLowerCase()
-          .replace(/[ßøæœłđðþı]/g, (letter) => plain[letter] ?? letter);
-  // Han characters stand without blanks between words, so each is a word.
-  const wordsOf = (text: string): string[] => fold(text).match(/\p{Script=Han}|[\p{L}\p{M}\p{N}]+/gu) ?? [];
-
-  const sounding = (word: string): string => word.replace(/ph/g, 'f');
 
   function note(word: string, weight: number): void {
     const list = occurrences.get(word);
@@ -61,29 +42,6 @@ export function makeFinder(): Finder {
     else if (list[list.length - 2] === size)
       list[list.length - 1] = Math.max(weight, list[list.length - 1] ?? 0);
     else list.push(size, weight);
-  }
-
-  /** Mistakes between what was typed and the beginning of a word (optimal string alignment); `most` + 1 for too many. */
-  function mistakes(typed: string, word: string, most: number): number {
-    const width = Math.min(word.length, typed.length + most);
-    let before: number[] = [];
-    let row = Array.from({ length: width + 1 }, (_, at) => at);
-    for (let i = 1; i <= typed.length; i++) {
-      const next = [i];
-      let least = i;
-      for (let j = 1; j <= width; j++) {
-        const same = typed[i - 1] === word[j - 1] ? 0 : 1;
-        let cost = Math.min((row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1, (row[j - 1] ?? 0) + same);
-        if (i > 1 && j > 1 && typed[i - 1] === word[j - 2] && typed[i - 2] === word[j - 1])
-          cost = Math.min(cost, (before[j - 2] ?? 0) + 1);
-        next.push(cost);
-        least = Math.min(least, cost);
-      }
-      if (least > most) return most + 1;
-      before = row;
-      row = next;
-    }
-    return Math.min(...row);
   }
 
   /** The words of the index that answer a typed one, each with how well it does, from 0 to 1. */
@@ -94,8 +52,7 @@ export function makeFinder(): Finder {
       if (word === typed) found.set(word, 1);
       else if (word.startsWith(typed)) found.set(word, 0.5 + (0.4 * typed.length) / word.length);
       else if (isForgiving && most > 0 && word.length >= typed.length - most) {
-        const byEar = sounding(word).startsWith(sounding(typed));
-        const made = byEar ? 1 : mistakes(typed, word, most);
+        const made = parts.mistakes(typed, word, most);
         if (made <= most) found.set(word, (0.4 / made) * Math.min(1, typed.length / word.length));
       }
     }
@@ -129,7 +86,6 @@ export function makeFinder(): Finder {
   }
 
   return {
-    wordsOf,
     add(title, rest, code = '') {
       codes.push(fold(code));
       if (wordsOf(code).length > 1) known.add(fold(code));

@@ -77,7 +77,8 @@ function expectSameStory([one, other]: [Story, Story]): void {
   if (otherLevel !== 'unnamed-level') expect(asOneWord(otherLevel)).toBe(asOneWord(level));
   const even = (list: Story['copies']) => list.map((copy) => ({ ...copy, href: asAddress(copy.href) }));
   expect(even(otherCopies)).toEqual(even(copies));
-  expect(otherNotes).toEqual(didNotes.map(inParagraphs));
+  // Where a byte order mark stands alone on a line, the parser of the tests leaves an empty line: a paragraph more.
+  expect(otherNotes.map(inParagraphs)).toEqual(didNotes.map(inParagraphs));
   expect(inParagraphs(otherLanguageNote)).toBe(languageNote);
 }
 

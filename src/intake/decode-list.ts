@@ -7,8 +7,13 @@ import { decodeAs, NAMES, recogniseEncoding } from './encodings.ts';
 /** The text of a list and the encoding it was in, or why there is none; and what was noticed. */
 type DecodedList = { text: string; encoding: Encoding; findings: readonly Finding[] } | { trouble: Finding };
 
-const SAY_ENCODING =
-  'If letters such as é come out wrong, say in collection.yaml which encoding it is, such as list: {encoding: mac-roman}; or save the list again as “CSV UTF-8”.';
+/** @param other an encoding that it may be in */
+const sayEncoding = (other: Encoding) =>
+  `If letters such as é, or quotation marks, come out wrong, say in collection.yaml which encoding it is, such as list: {encoding: ${other}}; or save the list again as “CSV UTF-8”.`;
+
+/** What else is likely. */
+const otherThan = (encoding: Encoding): Encoding =>
+  encoding === 'windows-1252' ? 'mac-roman' : 'windows-1252';
 
 /**
  * The bytes of a list as text, in the encoding that collection.yaml names or else in the one that is recognised; what
@@ -26,7 +31,13 @@ export function decodeList(
     if (text !== undefined) return { text, encoding: named, findings: [] };
     const found = `The list is not in ${NAMES[named]}, which collection.yaml says of it.`;
     return {
-      trouble: { rule: 'file.encoding', weight: 'must', place: { file }, found, advice: SAY_ENCODING },
+      trouble: {
+        rule: 'file.encoding',
+        weight: 'must',
+        place: { file },
+        found,
+        advice: sayEncoding(otherThan(named)),
+      },
     };
   }
   const decoded = decodeText(bytes, file, advice);
@@ -48,6 +59,6 @@ function guessed(file: string, encoding: Encoding, text: string): Finding {
     weight: 'consider',
     place: { file },
     found: `The list is not in UTF-8; it was read as ${NAMES[encoding]}, in which it holds ${shown.join(', ')}.`,
-    advice: SAY_ENCODING,
+    advice: sayEncoding(otherThan(encoding)),
   };
 }

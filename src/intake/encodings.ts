@@ -37,16 +37,21 @@ const SAMPLE = 1 << 16;
 
 /**
  * The encoding of a text that is neither marked nor in UTF-8: UTF-16 by its zeros (every second byte of Latin letters),
- * else Windows-1252 or Mac Roman, whichever makes letters in words of the bytes above 127. Undefined where the bytes
- * do not tell: where some of them make sense in UTF-8, where both make the same sense or neither does.
+ * else Windows-1252 or Mac Roman, whichever makes letters in words, and marks around them, of the bytes above 127.
+ * Undefined where the bytes do not tell: where some of them make sense in UTF-8, or where neither encoding makes any,
+ * or both make the same sense of another text.
  */
 export function recogniseEncoding(bytes: Uint8Array): Encoding | undefined {
   const utf16 = byZeros(bytes.subarray(0, SAMPLE));
   if (utf16 !== undefined) return decodeAs(bytes, utf16) === undefined ? undefined : utf16;
   if (bytes.includes(0) || hasUtf8(bytes)) return undefined;
-  const windows = likeWords(decodeAs(bytes, 'windows-1252') ?? '');
-  const mac = likeWords(decodeAs(bytes, 'mac-roman') ?? '');
-  if (windows === mac || Math.max(windows, mac) <= 0) return undefined;
+  const inWindows = decodeAs(bytes, 'windows-1252') ?? '';
+  const inMac = decodeAs(bytes, 'mac-roman') ?? '';
+  const [windows, mac] = [likeWords(inWindows), likeWords(inMac)];
+  if (Math.max(windows, mac) <= 0) return undefined;
+  // The sign of the pound is the same byte in both.
+  if (inWindows === inMac) return 'windows-1252';
+  if (windows === mac) return undefined;
   return windows > mac ? 'windows-1252' : 'mac-roman';
 }
 
@@ -75,6 +80,15 @@ function hasUtf8(bytes: Uint8Array): boolean {
 const LETTER = /[àáâãäåæçèéêëìíîïñòóôõöøùúûüýÿœßÀÁÂÃÄÅÆÇÈÉÊËÌÍÎÏÑÒÓÔÕÖØÙÚÛÜŒ]/;
 const MARK = /[‘’“”„‚–—…«»€£§°•º½¼¾²³×÷©®™¿¡´]/;
 
+/** An apostrophe as English has it, and quotation marks that open before a word or close behind one. */
+function isWellPlaced(text: string, at: number): boolean {
+  const sign = text.charAt(at);
+  const [before, after] = [text.slice(Math.max(0, at - 1), at), text.slice(at + 1, at + 4)];
+  if (sign === '’' && /\p{L}/u.test(before) && /^(?:[stdm]|ll|re|ve)(?!\p{L})/iu.test(after)) return true;
+  if (/[‘“]/.test(sign)) return !/[\p{L}\p{N}]/u.test(before) && /^\p{L}/u.test(after);
+  return /[’”]/.test(sign) && /[\p{L}\p{N}.,!?]/u.test(before) && !/^[\p{L}\p{N}]/u.test(after);
+}
+
 /** How much the characters above 127 look like what stands in texts: letters beside letters, marks elsewhere. */
 function likeWords(text: string): number {
   let score = 0;
@@ -86,8 +100,11 @@ function likeWords(text: string): number {
     if (LETTER.test(sign)) {
       // A capital amid small letters is no word.
       const oddCapital = before && sign !== sign.toLowerCase() && /\p{Ll}/u.test(text.charAt(at - 1));
-      score += oddCapital ? -2 : before || after ? 2 : 0;
-    } else if (MARK.test(sign)) score += before && after && !/[’–]/.test(sign) ? -1 : 1;
+      // Nor is a small letter before a capital: “Skip is no ìSkip.
+      const beforeCapital = sign !== sign.toUpperCase() && /\p{Lu}/u.test(text.charAt(at + 1));
+      score += oddCapital || beforeCapital ? -2 : before || after ? 2 : 0;
+    } else if (isWellPlaced(text, at)) score += 3;
+    else if (MARK.test(sign)) score += before && after && !/[’–]/.test(sign) ? -1 : 1;
     else if (/\s/.test(sign)) score += 0;
     else score -= 2;
   }

@@ -520,6 +520,31 @@ const ZOO: Readonly<Record<string, Animal>> = {
     things: titles('The ferry’s café – noël'),
     rules: ['list.encoding-guessed'],
   },
+  // 92, 93, 94 and 96 are ’ “ ” – in Windows-1252, and í ì î ñ in Mac Roman; A3 is £ in both (the same tables).
+  'Windows-1252 with marks alone': {
+    list: Buffer.from(
+      'title\nGrandma Ada\u0092s dress, 1904\u009606\n\u0093Skip\u0094 Heron at the toll\n',
+      'latin1',
+    ),
+    file: 'list.csv',
+    things: titles('Grandma Ada’s dress, 1904–06', '“Skip” Heron at the toll'),
+    rules: ['list.encoding-guessed'],
+    said: [/Windows-1252.*mac-roman/s],
+  },
+  'a sign of the pound, which is the same in both': {
+    list: Buffer.from('title\nToll of \u00a35\n', 'latin1'),
+    file: 'list.csv',
+    things: titles('Toll of £5'),
+    rules: ['list.encoding-guessed'],
+  },
+  // D5, D2 and D3 are ’ “ ” in Mac Roman, and Õ Ò Ó in Windows-1252.
+  'Mac Roman with marks alone': {
+    list: Buffer.from('title\nGrandma Ada\u00d5s dress\n\u00d2Skip\u00d3 Heron at the toll\n', 'latin1'),
+    file: 'list.csv',
+    things: titles('Grandma Ada’s dress', '“Skip” Heron at the toll'),
+    rules: ['list.encoding-guessed'],
+    said: [/Mac Roman.*windows-1252/s],
+  },
   'UTF-8 with one broken byte': {
     list: Buffer.concat([Buffer.from('title\nA café, a caf'), Buffer.from([0xe9, 0x0a])]),
     file: 'list.csv',

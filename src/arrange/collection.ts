@@ -123,9 +123,8 @@ function extentsOfCollection(
   const unlike = boxes > 0 && (extent !== undefined || new Set(known.map(({ box }) => box.id)).size !== 1);
   const approximate = counts.some((count) => count.approximate);
   const more = counts.some((count) => count.more);
-  const uncounted = counts.every((count) => count.uncounted);
   const stated: Extent[] = [
-    ...extentsOf([{ unit: THINGS, number: items, approximate, ...(more && { more }), uncounted }]),
+    ...extentsOf([{ unit: THINGS, number: items, approximate, ...(more && { more }) }]),
     ...(folders === 0 ? [] : [carriers(folders, folders === 1 ? 'folder' : 'folders')]),
     ...(unlike ? [carriers(boxes, boxes === 1 ? 'box' : 'boxes')] : []),
     ...(packages === 0 ? [] : [carriers(packages, packages === 1 ? 'package' : 'packages')]),

@@ -51,7 +51,7 @@ export function thingDescriber(agents: Agents, { groups, folders }: SortSettings
 
   return (thing, code) => {
     const count = countOf(thing);
-    const counted = thing.kind !== undefined && !count.uncounted;
+    const counted = thing.kind !== undefined && count.number > 0;
     const creators = links(thing.creators);
     const made = makers(creators);
     const named = links(thing.people);

@@ -12,7 +12,7 @@ export function scopeFromList(things: readonly Thing[]): string {
   const said = counts
     .slice(0, 8)
     .map((count) =>
-      count.number === 0 || count.uncounted
+      count.number === 0
         ? `${count.unit.many} that are not counted`
         : `${count.approximate ? 'about ' : ''}${count.number} ${unitFor(count)}`,
     );

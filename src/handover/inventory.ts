@@ -42,15 +42,12 @@ export function inventory(
   const row = (code: string | undefined = '', things: readonly Thing[]): InventoryRow => {
     const { title = code, dates = [] } = units.get(code) ?? {};
     const counts = things.map(countOf);
-    const counted =
-      counts.length === 1 && counts[0]?.uncounted ? [] : counts.filter(({ number }) => number > 0);
+    const sum = counts.reduce((all, { number }) => all + number, 0);
     return {
       code,
       title,
       dates: dates.map(({ expression }) => expression).join(', '),
-      ...((counted.length > 0 || things.length === 0) && {
-        things: counted.reduce((sum, { number }) => sum + number, 0),
-      }),
+      ...((sum > 0 || things.length === 0) && { things: sum }),
       approximate: counts.some(({ approximate }) => approximate),
     };
   };

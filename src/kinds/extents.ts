@@ -9,15 +9,13 @@ export interface Count {
   unit: { one: string; many: string; key: string };
   number: number;
   approximate: boolean;
-  /** Whether there are more of them, in a number that nobody could read; the number may then be nought. */
+  /** Whether there are more of them, in a number that nobody wrote or could read; the number may then be nought. */
   more?: true;
-  /** Whether it is one row in the plural ("letters") that says not how many: nobody would call that about one letter. */
-  uncounted?: boolean;
 }
 
 /** The unit in the number that goes with a quantity: 1 letter, 2 letters. */
-export function unitFor({ unit, number, uncounted }: Count): string {
-  return number === 1 && !uncounted ? unit.one : unit.many;
+export function unitFor({ unit, number }: Count): string {
+  return number === 1 ? unit.one : unit.many;
 }
 
 /** What is counted where kinds are not told apart, or not known. */
@@ -43,16 +41,18 @@ export const unitOf = once((word: string | undefined): UnitReading => {
   return { unit: thing === kind ? together : { one: thing.one, many: thing.many, key }, together, plural };
 });
 
-/** Whether the number of things in a row is a guess: it says so, or it is a plural without a number ("letters"). */
-const isGuess = ({ quantity, quantityApproximate }: Thing, plural: boolean) =>
-  quantityApproximate === true || (quantity === undefined && plural);
+/**
+ * Whether a row stands for several, and nobody knows how many: a plural without a number ("letters"), or with one that
+ * cannot be read.
+ */
+export const isUncounted = ({ kind, quantity, quantityUnread }: Thing): boolean =>
+  quantityUnread === true || (quantity === undefined && unitOf(kind).plural);
 
-/** How many things one row stands for; one, where the list does not say; nought, where what it says cannot be read. */
+/** How many things one row stands for; one, where the list does not say; nought, where they are several and not counted. */
 export function countOf(thing: Thing): Count {
-  const { unit, plural } = unitOf(thing.kind);
-  if (thing.quantityUnread) return { unit, number: 0, approximate: true, more: true };
-  const uncounted = thing.quantity === undefined && plural;
-  return { unit, number: thing.quantity ?? 1, approximate: isGuess(thing, plural), uncounted };
+  const { unit } = unitOf(thing.kind);
+  if (isUncounted(thing)) return { unit, number: 0, approximate: true, more: true };
+  return { unit, number: thing.quantity ?? 1, approximate: thing.quantityApproximate === true };
 }
 
 /** Whether nothing is known of what the things are. */
@@ -62,20 +62,19 @@ export const isUnnamed = ({ unit }: Count): boolean => unit === THINGS;
 export function countByKind(things: Iterable<Thing>): Count[] {
   const counts = new Map<string, Count>();
   for (const thing of things) {
-    const { unit, together, plural } = unitOf(thing.kind);
+    const { unit, together } = unitOf(thing.kind);
     const sum = counts.get(unit.key);
     if (sum === undefined) {
       counts.set(unit.key, countOf(thing));
       continue;
     }
     if (together !== undefined && sum.unit.one !== unit.one) sum.unit = together;
-    if (thing.quantityUnread) {
+    if (isUncounted(thing)) {
       sum.approximate = true;
       sum.more = true;
     } else {
-      sum.uncounted = sum.number === 0 && thing.quantity === undefined && plural;
       sum.number += thing.quantity ?? 1;
-      sum.approximate ||= isGuess(thing, plural);
+      sum.approximate ||= thing.quantityApproximate === true;
     }
   }
   return [...counts.values()].sort((a, b) => b.number - a.number);
@@ -88,7 +87,7 @@ export function countByKind(things: Iterable<Thing>): Count[] {
 export function extentsOf(counts: readonly Count[]): Extent[] {
   const whole = counts.length === 1 && !counts[0]?.more;
   return counts
-    .filter(({ number, uncounted }) => number > 0 && !uncounted)
+    .filter(({ number }) => number > 0)
     .map((count) => ({
       type: 'materialtype',
       coverage: whole ? 'whole' : 'part',

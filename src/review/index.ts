@@ -20,6 +20,7 @@ import { reviewPrivate } from './private.ts';
 import { reviewRecords } from './records.ts';
 import { reviewRuns } from './runs.ts';
 import { titleRules } from './titles.ts';
+import { reviewUncounted } from './uncounted.ts';
 import { reviewWords } from './words-of-the-list.ts';
 
 export { handlingList } from './handling.ts';
@@ -62,6 +63,7 @@ export function review(
     reviewDates,
     titles,
     reviewWords,
+    reviewUncounted,
     (held) => reviewGroups(held, arranged),
     reviewRecords,
     reviewRuns,

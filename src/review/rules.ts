@@ -152,6 +152,7 @@ export const RULES: Readonly<Record<string, readonly Rule[]>> = {
     row('titles.say-only-the-kind', 'consider', 'A title says only of what kind the thing is', 'DACS 2.3'),
     row('titles.repeat-the-date', 'consider', 'A title repeats the date of its column', 'DACS 2.3, 2.4'),
     row('words.unknown-kind', 'consider', 'A kind that is not known makes a group of its own'),
+    row('words.uncounted', 'consider', 'A word for several has no quantity beside it', 'DACS 2.5'),
     row('words.unknown-language', 'should', 'A language of the list that is not known', 'ISO 639-2'),
     row(
       'words.unknown-language-of-all',

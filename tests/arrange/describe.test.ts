@@ -90,18 +90,19 @@ describe('the finding aid that follows from a list', () => {
     ]);
     const letters = { kind: 'letters', title: 'From Nils' };
     const { collection } = arranged([someThing({ row: 2, ...letters }), someThing({ row: 3, kind: 'map' })]);
-    expect(collection.extents[0]).toMatchObject({ quantity: 2, unit: 'items', approximate: true });
+    expect(collection.extents[0]).toMatchObject({ quantity: 1, coverage: 'part', approximate: true });
     expect(collection.scopeAndContent).toContain('letters that are not counted');
     const folder = collection.children[0]?.children[0];
     expect(folder).toMatchObject({ title: 'Letters', level: 'file' });
     expect(folder?.extents.map(({ type, unit }) => [type, unit])).toEqual([['carrier', 'folder']]);
-    // Many use such a word for each of them.
-    const photographs = arranged([2, 3, 4].map((row) => someThing({ row, kind: 'photos' }))).collection;
-    expect(photographs.children[0]?.extents[0]).toMatchObject({
-      quantity: 3,
-      unit: 'photographs',
-      approximate: true,
-    });
+    // Two bundles are not two letters.
+    const bundles = arranged([2, 3].map((row) => someThing({ row, ...letters }))).collection;
+    expect(
+      [bundles, ...bundles.children].flatMap(({ extents }) => extents.map(({ type }) => type)),
+    ).not.toContain('materialtype');
+    // Nor is what is noted of the size lost where there is nothing to count.
+    for (const how of [{}, { quantityUnread: true }])
+      expect(itemOf({ ...letters, ...how, size: '8x10 in' }).physicalDescription).toBe('8x10 in');
     const alone = arranged([someThing({ row: 2, ...letters })]).collection;
     expect(alone.extents.map(({ type }) => type)).not.toContain('materialtype');
   });

@@ -17,8 +17,8 @@ describe('how many things there are', () => {
       });
   });
 
-  test('a plural without a number is a guess, and so is a number that the list calls one', () => {
-    expect(countOf(thing({ kind: 'letters' })).approximate).toBe(true);
+  test('a plural without a number is not counted, and a number may be a guess', () => {
+    expect(countOf(thing({ kind: 'letters' }))).toMatchObject({ number: 0, more: true });
     expect(countOf(thing({ kind: 'letters', quantity: 12 })).approximate).toBe(false);
     expect(countOf(thing({ kind: 'letters', quantity: 40, quantityApproximate: true })).approximate).toBe(
       true,

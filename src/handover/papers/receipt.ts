@@ -10,12 +10,12 @@ export function receipt(summary: Summary): Paper {
   const boxes = [...rowsByBox(rows)].map(([name, content]) => {
     const folders = content.reduce((sum, { folder }) => sum + foldersIn(folder), 0);
     const counted = content.flatMap(({ things }) => things ?? []);
-    const things =
-      counted.length < content.length ? {} : { things: counted.reduce((sum, one) => sum + one, 0) };
+    const things = counted.length === 0 ? {} : { things: counted.reduce((sum, one) => sum + one, 0) };
+    const isPart = counted.length < content.length;
     return [
       name,
       folders === 0 ? '' : `${folders}`,
-      sayCount({ ...things, approximate: content.some(({ approximate }) => approximate) }),
+      sayCount({ ...things, approximate: isPart || content.some(({ approximate }) => approximate) }),
     ];
   });
   return {

@@ -51,6 +51,21 @@ describeWithSchemas('export of a finding aid that was taken in', (schemas) => {
     expect(readFileSync(join(folder, 'finding-aid/ead3.xml'), 'utf8')).toContain('Fares taken at Nordvik');
   });
 
+  // EAD3 1.1.1, content model of c: head, then did, then everything else.
+  test('a note of the did, with no other note beside it, stands behind the did in the other version', () => {
+    const at = freshFolder();
+    const did = '<unittitle>Tolls</unittitle><note><p>Date: worked out from the flood.</p></note>';
+    const beside = '<controlaccess><genreform>receipts</genreform></controlaccess>';
+    const dsc = `<dsc type="combined"><c level="file"><did>${did}</did>${beside}</c></dsc>`;
+    writeFileSync(join(at, 'their.xml'), foreignEad2002({ dsc }));
+    const folder = join(at, 'taken');
+    expect(kinfonds(['take-in', join(at, 'their.xml'), '--into', folder]).code).toBe(0);
+    expect(run(folder, '--to', 'ead3')).toMatchObject({ code: 0 });
+    expect(readFileSync(join(folder, 'finding-aid/ead3.xml'), 'utf8')).toMatch(
+      /<\/did>\s*<odd>\s*<p>Date: worked out from the flood\.<\/p>\s*<\/odd>\s*<controlaccess>/,
+    );
+  });
+
   test('a catalogue made from a list has nothing of the kind', () => {
     const out = freshFolder();
     const { out: printed } = run('examples/quill-ferry', '--to', 'ead3', '--out', out, '--json');

@@ -49,7 +49,7 @@ export function merge(states: States, groupOf: GroupOf, changed = changedGroups(
   return out;
 }
 
-/** After the nearest of what the writer puts before it; else first, but for a heading. */
+/** After the nearest of what the writer puts before it; else first, but for a heading and for what identifies the unit. */
 function placeFor(
   index: number,
   now: readonly XmlElement[],
@@ -62,9 +62,11 @@ function placeFor(
     const place = out.findLastIndex((node) => isElement(node) && groupOf(node) === group);
     if (place >= 0) return place + 1;
   }
-  const [first] = out;
-  return first !== undefined && isElement(first) && first.name === 'head' ? 1 : 0;
+  const first = out.findIndex((node) => !isElement(node) || !LEADING.has(node.name));
+  return first < 0 ? out.length : first;
 }
+
+const LEADING = new Set(['head', 'did']);
 
 /** A group as it is now; what of it has not changed is as it was found, where it can be told which that is. */
 function renewed({ found, before, now }: States, group: string, groupOf: GroupOf): XmlElement[] {

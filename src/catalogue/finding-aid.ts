@@ -25,7 +25,10 @@ export const control = z.strictObject({
   publisherAddress: z.array(line).optional(),
   publicationDate: line.optional(),
   maintenanceStatus: z.enum(['new', 'revised', 'derived']).default('new'),
-  publicationStatus: z.enum(['inprocess', 'approved', 'published']).default('inprocess'),
+  publicationStatus: z
+    .enum(['inprocess', 'approved', 'published'])
+    .optional()
+    .describe('Not stated where a finding aid that was taken in does not state it'),
   maintenanceAgency: repository,
   languages: z.array(languageUse).min(1).describe('Of the description; the first is its main language'),
   conventions: z

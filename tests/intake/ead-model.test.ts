@@ -82,6 +82,32 @@ describe('the fields of the model, from EAD 2002', () => {
   });
 });
 
+describe('the record of the finding aid, from EAD 2002', () => {
+  const statement = (inside: string) =>
+    foreignEad2002().replace('</filedesc>', `<publicationstmt>${inside}</publicationstmt></filedesc>`);
+
+  // EAD 2002 tag library, publicationstmt and date; EAD3 has a date there too, and rights in rightsdeclaration.
+  it('a date alone in a paragraph is that of publication, and no statement of rights', async () => {
+    const { control } = await read(statement('<p><date>April 2011</date></p>'));
+    expect([control.publicationDate, control.rights]).toEqual(['April 2011', []]);
+    const rights = await read(statement('<p>Free to use since <date>2011</date></p>'));
+    expect(rights.control.rights).toEqual([{ citation: 'Free to use since 2011' }]);
+    expect(rights.control.publicationDate).toBeUndefined();
+  });
+
+  it('a state that is not told, or in words of somebody’s own, is not made up in the other version', async () => {
+    for (const said of ['', ' findaidstatus="completed"']) {
+      const aid = await read(foreignEad2002().replace('<eadheader', `<eadheader${said}`));
+      expect(flat(aid, ead3)).not.toContain('publicationstatus');
+    }
+    const approved = await read(
+      foreignEad2002().replace('<eadheader', '<eadheader findaidstatus="approved"'),
+    );
+    expect(flat(approved, ead3)).toContain('<publicationstatus value="approved"/>');
+    expect(flat(await read(foreignEad3()), ead2002)).not.toContain('findaidstatus');
+  });
+});
+
 describe('the fields of the model, from EAD3', () => {
   it('dates in words and in structure that tell the same are one', async () => {
     const { collection } = await read(

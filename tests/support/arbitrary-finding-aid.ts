@@ -98,7 +98,12 @@ const control = fc
     publisherAddress: maybe(fc.array(nastyText, { maxLength: 3 })),
     publicationDate: maybe(fc.oneof(plainDate, nastyText)),
     maintenanceStatus: fc.constantFrom('new' as const, 'revised' as const, 'derived' as const),
-    publicationStatus: fc.constantFrom('inprocess' as const, 'approved' as const, 'published' as const),
+    publicationStatus: fc.constantFrom(
+      'inprocess' as const,
+      'approved' as const,
+      'published' as const,
+      undefined,
+    ),
     maintenanceAgency: repository,
     languages: fc.array(fitting(languageUse, controlSchema.shape.languages.element), {
       minLength: 1,

@@ -13,7 +13,7 @@ const ENCODINGS = {
   scriptEncoding: 'iso15924',
 };
 
-const PUBLICATION_STATUS: Record<Control['publicationStatus'], string> = {
+const PUBLICATION_STATUS: Record<NonNullable<Control['publicationStatus']>, string> = {
   inprocess: 'inProcess',
   approved: 'approved',
   published: 'published',
@@ -23,7 +23,7 @@ const PUBLICATION_STATUS: Record<Control['publicationStatus'], string> = {
 export function control(record: Control, recordId: string): XmlElement {
   const status = {
     maintenanceStatus: record.maintenanceStatus,
-    publicationStatus: PUBLICATION_STATUS[record.publicationStatus],
+    publicationStatus: PUBLICATION_STATUS[record.publicationStatus ?? 'inprocess'],
   };
   return element('control', { ...ENCODINGS, ...status }, [
     element('recordId', {}, recordId),

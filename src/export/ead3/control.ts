@@ -19,7 +19,9 @@ export function control(record: Control, context: Context): XmlElement {
     element('recordid', {}, record.recordId),
     fileDescription(record),
     element('maintenancestatus', { value: record.maintenanceStatus }),
-    element('publicationstatus', { value: record.publicationStatus }),
+    ...(record.publicationStatus === undefined
+      ? []
+      : [element('publicationstatus', { value: record.publicationStatus })]),
     maintenanceAgency(record),
     ...record.languages.map((use) => languageDeclaration(use, context)),
     ...record.conventions.map(({ abbreviation, citation }) =>

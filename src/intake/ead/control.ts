@@ -31,8 +31,7 @@ export function readControl(control: Found, missing: Missing): Control {
     recordId: lineOf(at(control, 'recordid')) ?? 'unnumbered',
     ...fileDescription(control, missing),
     maintenanceStatus: choice(['new', 'revised', 'derived'], at(control, 'maintenancestatus')) ?? 'revised',
-    publicationStatus:
-      choice(['inprocess', 'approved', 'published'], at(control, 'publicationstatus')) ?? 'inprocess',
+    publicationStatus: choice(PUBLICATION_STATUS, at(control, 'publicationstatus')),
     maintenanceAgency: agencyOf(agency, missing),
     languages: languages.length > 0 ? languages : [UNDETERMINED],
     conventions: conventions.length > 0 ? conventions : [NO_RULES],
@@ -57,6 +56,8 @@ export function readControl(control: Found, missing: Missing): Control {
   };
 }
 
+export const PUBLICATION_STATUS = ['inprocess', 'approved', 'published'] as const;
+
 /** ISO 639-2 for what nobody has determined. */
 export const UNDETERMINED = { code: 'und', name: 'Undetermined' };
 /** ISAD(G) 3.7.2 asks for the rules of description. */
@@ -72,6 +73,13 @@ export const NOBODY = 'not stated';
 
 function choice<Name extends string>(names: readonly Name[], element: Found | undefined): Name | undefined {
   return names.find((name) => name === element?.attributes.value);
+}
+
+/** The date in a paragraph of `publicationstmt` that says nothing else: it is when the finding aid was published. */
+export function dateAloneIn(paragraph: Found): string[] {
+  const date = at(paragraph, 'date');
+  const said = words(paragraph);
+  return date !== undefined && said !== '' && said === words(date) ? [said] : [];
 }
 
 /** `filedesc`, which both versions of EAD have. */
@@ -96,7 +104,8 @@ export function fileDescription(
   const author = all(titles, 'author', '; ');
   const edition = lineOf(at(filedesc, 'editionstmt'));
   const publisher = all(publication, 'publisher', '; ');
-  const date = all(publication, 'date', ', ');
+  const dates = publication === undefined ? [] : elementsOf(publication, 'p').flatMap(dateAloneIn);
+  const date = all(publication, 'date', ', ') ?? (dates.join(', ') || undefined);
   const lines = publication === undefined ? [] : within(publication, new Set(['addressline'])).map(words);
   const address = lines.filter((text) => text !== '');
   return {

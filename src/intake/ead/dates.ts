@@ -59,7 +59,7 @@ function unitDate(element: Found): DateStatement | undefined {
 }
 
 const readWords = once((expression: string): string | undefined => {
-  const reading = readDate(expression.replace(/^bulk /i, ''));
+  const reading = readDate(expression.replace(/^bulk /i, ''), { whole: true });
   return reading.kind === 'date' ? reading.edtf : undefined;
 });
 

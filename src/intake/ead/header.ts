@@ -1,11 +1,13 @@
 import { countryCode, isil, type Repository } from '../../catalogue/component.ts';
 import type { Control, MaintenanceEvent } from '../../catalogue/finding-aid.ts';
 import {
+  dateAloneIn,
   dayIn,
   fileDescription,
   type Missing,
   NO_RULES,
   NOBODY,
+  PUBLICATION_STATUS,
   UNDETERMINED,
   unknownEvent,
 } from './control.ts';
@@ -36,10 +38,7 @@ export function readHeader(header: Found, missing: Missing): Control {
     recordId: [lineOf(eadid), eadid?.attributes.identifier].find(isSeen) ?? 'unnumbered',
     ...fileDescription(header, missing),
     maintenanceStatus: changes.length > 0 ? 'revised' : 'new',
-    publicationStatus:
-      (['inprocess', 'approved', 'published'] as const).find(
-        (one) => one === header.attributes.findaidstatus,
-      ) ?? 'inprocess',
+    publicationStatus: PUBLICATION_STATUS.find((one) => one === header.attributes.findaidstatus),
     maintenanceAgency: agencyOf(eadid, notes('maintenance agency'), header, missing),
     languages: languages.length > 0 ? languages : [languageInWords(usage) ?? UNDETERMINED],
     conventions: conventions(at(profile, 'descrules')),
@@ -90,6 +89,7 @@ function conventions(element: Found | undefined): Control['conventions'] {
 function rightsOf(statement: Found | undefined): Control['rights'] {
   if (statement === undefined) return [];
   return elementsOf(statement, 'p').flatMap((paragraph) => {
+    if (dateAloneIn(paragraph).length > 0) return [];
     const citation = lineOf(paragraph);
     const address = at(paragraph, 'extref')?.attributes['xlink:href'];
     return citation === undefined ? [] : [{ citation, ...(isSeen(address) && { address }) }];

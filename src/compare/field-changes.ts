@@ -25,7 +25,8 @@ export function fieldChanges(
     if (name === undefined || (field === KEPT && (changes.length > 0 || !bothKept(was, now)))) continue;
     const before = was[field as never] as unknown;
     const after = now[field as never] as unknown;
-    if (same(before, after)) continue;
+    if (same(before, after) || (field === KEPT && isLaidOutOtherwise(before as Kept, after as Kept)))
+      continue;
     changes.push({ field, name, values: valueChanges(field, before, after) });
   }
   return changes;
@@ -34,6 +35,13 @@ export function fieldChanges(
 /** Whether both sides have kept something, as found in the same version of EAD. */
 function bothKept(was: { kept?: Kept | undefined }, now: { kept?: Kept | undefined }): boolean {
   return was.kept !== undefined && was.kept.format === now.kept?.format;
+}
+
+/** Whether only blanks between tags, or how many there are, tell them apart. */
+function isLaidOutOtherwise(was: Kept, now: Kept): boolean {
+  const plain = ({ before = '', xml }: Kept) =>
+    `${before}${xml}`.replace(/\s+/g, ' ').replaceAll('> <', '><');
+  return plain(was) === plain(now);
 }
 
 function valueChanges(field: string, was: unknown, now: unknown): FieldChange['values'] {

@@ -80,6 +80,18 @@ test('a copy seen from another folder is the same copy; one of another name, or 
     expect([other, isEmpty(await compared(withCopy(other), xml))]).toEqual([other, false]);
 });
 
+test('how the markup is laid out is no difference, and what it says is one', async () => {
+  const file = (name: string) =>
+    foreignEad3({ did: `<origination><corpname rules="dacs">${name}</corpname></origination>` });
+  const [one, laidOut] = [
+    file('<part localtype="name">Heron</part>'),
+    file('\n  <part localtype="name">Heron</part>\n'),
+  ];
+  expect(isEmpty(await compared(await read(one), await read(laidOut)))).toBe(true);
+  const other = await read(one.replace('localtype="name"', 'localtype="primary"'));
+  expect(isEmpty(await compared(await read(one), other))).toBe(false);
+});
+
 test('events without a date are not dated by the day of reading', async () => {
   const xml = foreignEad2002();
   const { aids } = await inOneForm(await read(xml), { aid: QUILL }, TODAY);

@@ -4,12 +4,14 @@ import type { FieldName } from './fields.ts';
 export interface Whereabouts {
   /** The boxes (or packages) in which it lies; a large bundle may take several. */
   boxes: readonly { type: string; number: string }[];
-  /** The folder, or the first and last of several (`3-5`); undefined for what lies apart or by itself. */
+  /** The folder, or several (`3-5, 9`); undefined for what lies apart or by itself. */
   folder?: string;
   /** Which thing it is of those in the folder, from 1. */
   position?: { number: number; of: number };
-  /** Why it lies apart from its folder, as a sentence. */
+  /** Why it lies apart from its folder, as a sentence; of a finding aid that was taken in, where it is beyond its box. */
   apart?: string;
+  /** What a finding aid that was taken in says (Box 3, Folder 7), blank where it names no container; undefined for a list. */
+  named?: string;
 }
 
 /** A folder or group, as it is shown before what is in it. */
@@ -23,7 +25,10 @@ export interface Above {
 
 /** What the index keeps of a thing to show it. */
 export interface Entry extends Whereabouts {
+  /** Of what has none, the `id` in the finding aid. */
   referenceCode: string;
+  /** It has no reference code. */
+  uncoded?: true;
   title: string;
   dates?: string;
   /** First and last year; null for a side that is open. Undefined for what is undated. */
@@ -52,7 +57,7 @@ export interface Findable {
   kindWords: readonly string[];
 }
 
-/** All that can be found in a catalogue, in the order of the arrangement. */
+/** All that can be found in a catalogue, in the order of the arrangement, each unit once. */
 export interface Findables {
   things: Iterable<Findable>;
   people: readonly Names[];

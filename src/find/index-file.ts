@@ -6,7 +6,7 @@ import type { Stamps } from './stamps.ts';
 /** Stands beside the catalogue and may be deleted at any time. */
 const INDEX_FILE = '.kinfonds-find';
 /** To be raised whenever an index made before could not be read, or would be read as something else. */
-const FORMAT = 2;
+const FORMAT = 3;
 const MAGIC = Buffer.from('kinfonds find\n');
 
 /** From what an index was made. */

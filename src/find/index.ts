@@ -98,7 +98,7 @@ async function makeAnew(
   step('making the index');
   const { findablesOf } = await import('./findables.ts');
   const { makeIndex } = await import('./make-index.ts');
-  const index = makeIndex(findablesOf(aid));
+  const index = makeIndex(findablesOf(aid, catalogue.base));
   const list = catalogue.listFile;
   // Somebody may save the list while it is read; then there is nothing to keep.
   const after = await digested(folder, list).catch(() => undefined);

@@ -1,3 +1,4 @@
+import { numbersIn } from '../catalogue/containers.ts';
 import { once } from '../catalogue/once.ts';
 import { withCheck, written } from './bytes.ts';
 import type { Findable, Findables } from './entry.ts';
@@ -116,7 +117,9 @@ function* wordsByField(
 }
 
 function specialTermsOf(folded: Folded): (thing: Findable) => Set<string> {
-  const [persons, boxes] = [once(personTerm), once(boxTerm)];
+  const persons = once(personTerm);
+  // Boxes 2-4 are three.
+  const boxes = once((number: string) => [number, ...numbersIn(number)].map(boxTerm));
   const within = once(withinTerm);
   const kinds = once((words: string) => kindTerm(folded(words)));
   return ({ entry, codes, kindWords }) => {
@@ -124,7 +127,7 @@ function specialTermsOf(folded: Folded): (thing: Findable) => Set<string> {
     for (const { referenceCode } of entry.above) terms.add(within(referenceCode));
     for (const person of entry.creators) terms.add(persons(person));
     for (const person of entry.people) terms.add(persons(person));
-    for (const { number } of entry.boxes) terms.add(boxes(number));
+    for (const { number } of entry.boxes) for (const box of boxes(number)) terms.add(box);
     for (const words of kindWords) terms.add(kinds(words));
     return terms;
   };

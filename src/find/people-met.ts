@@ -1,3 +1,4 @@
+import { addTo } from '../catalogue/add-to.ts';
 import type { Agent } from '../catalogue/agent.ts';
 import type { Names } from './entry.ts';
 import { wordsOf } from './words.ts';
@@ -33,10 +34,7 @@ export function peopleMetIn(names: readonly Names[]): PeopleMet {
     for (const name of of) {
       const form = wordsOf(name).map(({ word }) => word);
       const [first] = form;
-      if (first === undefined) continue;
-      const alike = forms.get(first);
-      if (alike === undefined) forms.set(first, [{ words: form, person }]);
-      else alike.push({ words: form, person });
+      if (first !== undefined) addTo(forms, first, { words: form, person });
     }
   }
   if (forms.size === 0) return () => [];

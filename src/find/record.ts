@@ -12,8 +12,8 @@ const SHARED: ReadonlySet<FieldName> = new Set([
   'language',
 ]);
 
-/** An entry as the index holds it: no names of fields, and what others have as well by its number. */
-export type EntryRecord = readonly [
+/** An entry as the index holds it, of what has a reference code: no names of fields, and what others have as well by its number. */
+type CodedRecord = readonly [
   referenceCode: string,
   title: string,
   dates: string | 0,
@@ -29,15 +29,19 @@ export type EntryRecord = readonly [
   texts: readonly (readonly [number, ...(string | number)[]])[],
 ];
 
+/** The same, or of what has no reference code. */
+export type EntryRecord = CodedRecord | readonly [...CodedRecord, uncoded: 1];
+
 /** @param share gives what many have in common a number, the same for the same JSON */
 export function toRecord(entry: Entry, share: (value: unknown) => number): EntryRecord {
-  const { referenceCode, title, dates, years, boxes, folder, position, apart, restricted, texts } = entry;
-  return [
+  const { referenceCode, title, dates, years, boxes, folder, position, apart, named, restricted, texts } =
+    entry;
+  const record: CodedRecord = [
     referenceCode,
     title,
     dates ?? 0,
     years ?? 0,
-    share({ boxes, folder, apart }),
+    share({ boxes, folder, apart, named }),
     position === undefined ? 0 : [position.number, position.of],
     restricted === undefined ? -1 : share(restricted),
     entry.above.map(share),
@@ -49,6 +53,7 @@ export function toRecord(entry: Entry, share: (value: unknown) => number): Entry
       return [FIELD[field], ...(SHARED.has(field) ? values.map(share) : values)];
     }),
   ];
+  return entry.uncoded ? [...record, 1] : record;
 }
 
 /** @param shared gives what a number stands for */
@@ -66,14 +71,16 @@ export function fromRecord(record: EntryRecord, shared: (number: number) => unkn
     people,
     mentioned,
     texts,
+    uncoded,
   ] = record;
   const text = (value: string | number) => (typeof value === 'string' ? value : String(shared(value)));
   return {
     referenceCode,
+    ...(uncoded === 1 && { uncoded: true }),
     title,
     ...(dates !== 0 && { dates }),
     ...(years !== 0 && { years }),
-    ...(shared(where) as Pick<Entry, 'boxes' | 'folder' | 'apart'>),
+    ...(shared(where) as Pick<Entry, 'boxes' | 'folder' | 'apart' | 'named'>),
     ...(position !== 0 && { position: { number: position[0], of: position[1] } }),
     ...(restricted >= 0 && { restricted: text(restricted) }),
     above: above.map((number) => shared(number) as Above),

@@ -24,16 +24,19 @@ const FIELD_WORDS: Readonly<Record<Reason['field'], string>> = {
 } satisfies Record<Reason['field'], string>;
 
 /** Why a thing was found: `title: ferri → ferry, bell; condition: “rubber band”; note: cable, in “… of a steel cable”`. */
-export function sayReasons({ reasons, above }: Hit): string {
+export function sayReasons({ reasons, above, named }: Hit): string {
   const fields = new Map<string, Set<string>>();
   for (const alike of inOneText(reasons)) {
     const [reason] = alike;
     if (reason.field === 'within') {
       const isFolder = sameCode(above.at(-1)?.referenceCode ?? '', reason.found);
-      fields.set(`in ${isFolder ? 'folder' : 'group'} ${reason.found}`, new Set());
+      // What a finding aid of others is made of may be of any level.
+      const kind = named !== undefined ? '' : isFolder ? 'folder ' : 'group ';
+      fields.set(`in ${kind}${reason.found}`, new Set());
       continue;
     }
-    const word = FIELD_WORDS[reason.field];
+    // Subjects of others need not be occasions.
+    const word = named !== undefined && reason.field === 'occasion' ? 'subject' : FIELD_WORDS[reason.field];
     const said = fields.get(word) ?? new Set();
     fields.set(word, said.add(alike.length === 1 ? sayReason(reason) : saySeveral(alike)));
   }

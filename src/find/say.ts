@@ -1,26 +1,37 @@
-import type { Answer } from './answer.ts';
+import type { Answer, Hit } from './answer.ts';
 import { sayReasons } from './say-reasons.ts';
 import { sayWhereabouts } from './whereabouts.ts';
 
 /** The answer as lines of plain text: of each hit what it is, where it lies, and why it was found. */
 export function* sayHits({ unit, hits }: Answer): Generator<string> {
   if (unit !== undefined) {
-    const { referenceCode, title, dates, lies } = unit;
-    yield `${referenceCode}  ${dates === undefined ? title : `${title}, ${dates}`}`;
+    const { referenceCode, lies } = unit;
+    yield `${referenceCode}  ${sayTitle(unit)}`;
     if (lies !== undefined) yield `${indentFor(referenceCode)}${lies}`;
   }
   for (const hit of hits) {
-    const { referenceCode, title, dates, restricted, lacks } = hit;
-    const indent = indentFor(referenceCode);
-    yield `${referenceCode}  ${dates === undefined ? title : `${title}, ${dates}`}`;
+    const { referenceCode, uncoded, above, restricted, lacks } = hit;
+    const indent = indentFor(uncoded ? '' : referenceCode);
+    yield uncoded ? sayTitle(hit) : `${referenceCode}  ${sayTitle(hit)}`;
     yield `${indent}${sayWhereabouts(hit)}`;
+    // Of many folders called alike only what they are part of tells which is which, where no code does.
+    if (uncoded && above.length > 0)
+      yield `${indent}part of ${above.map((unit) => `“${withoutEnd(unit.title)}”`).join(', ')}`;
     if (restricted !== undefined)
-      yield `${indent}${/^restricted\b/i.test(restricted) ? '' : 'restricted: '}${restricted}`;
+      yield `${indent}${/^restricted\b/i.test(restricted) ? '' : 'restricted: '}${restricted.replace(/\s+/g, ' ')}`;
     const why = sayReasons(hit);
     if (why !== '') yield `${indent}${why}`;
     if (lacks.length > 0) yield `${indent}without: ${lacks.join(', ')}`;
   }
 }
+
+/** Title and dates. Titles of others may end as if the dates followed, or hold them already. */
+function sayTitle({ title, dates }: Pick<Hit, 'title' | 'dates'>): string {
+  if (dates === undefined || title.endsWith(dates)) return title;
+  return `${withoutEnd(title)}, ${dates}`;
+}
+
+const withoutEnd = (title: string): string => title.replace(/[\s,;:]+$/, '');
 
 const indentFor = (code: string): string => ' '.repeat(Math.min(code.length, 20) + 2);
 
@@ -33,7 +44,7 @@ export function* sayRest({ found, box, hits, proposals, withoutFilters }: Answer
   if (box !== undefined) yield `For what lies in box ${box}: --box ${box}`;
   if (found > 0) return;
   yield 'Nothing found. Fewer words, or another spelling of them, may help.';
-  for (const { typed, nearest } of proposals) yield `Nearest to “${typed}” in the list: ${nearest}`;
+  for (const { typed, nearest } of proposals) yield `Nearest to “${typed}” in the catalogue: ${nearest}`;
   if (withoutFilters !== undefined)
     yield `Without --kind, --person, --from, --to and --box there would be ${withoutFilters === 1 ? '1 thing' : `${withoutFilters} things`}.`;
 }

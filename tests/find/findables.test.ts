@@ -130,3 +130,13 @@ describe('what can be found of a list', () => {
     expect(stone).not.toHaveProperty('years');
   });
 });
+
+test('a thing is found by the word of the list for its kind, and by the kind', () => {
+  const kindsOf = (kind: string) => {
+    const aid = arrange({ settings: someSettings({}), things: [someThing({ row: 2, kind })] }, '2026-05-14');
+    return Array.from(findablesOf(aid).things, ({ entry }) => entry.texts.kind);
+  };
+  expect(kindsOf('violin')).toEqual([['objects', 'violin']]);
+  expect(kindsOf('love letter')).toEqual([['letters', 'love letter']]);
+  expect(kindsOf('letter')).toEqual([['letters']]);
+});

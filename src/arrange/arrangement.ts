@@ -1,3 +1,4 @@
+import type { Component } from '../catalogue/component.ts';
 import type { FindingAid } from '../catalogue/finding-aid.ts';
 import type { Settings } from '../catalogue/settings.ts';
 import { boxesOf, type Settled } from '../catalogue/settled.ts';
@@ -9,12 +10,14 @@ import { gatherAgents } from './agents.ts';
 import { describeCollection } from './collection.ts';
 import { describeControl } from './control.ts';
 import { describeGroups } from './describe.ts';
+import { groupTitle } from './devised-titles.ts';
 import { extendWith } from './extend.ts';
 import { type LookAlike, lookAlikes } from './look-alikes.ts';
 import { type Move, movesWanted } from './moves.ts';
 import { notesOnGaps, numberHistory } from './number-history.ts';
-import { placeThings } from './place.ts';
-import { referenceCodes } from './reference-codes.ts';
+import { type BeforeList, placeThings } from './place.ts';
+import { codesFor, referenceCodes } from './reference-codes.ts';
+import { seriesBefore } from './series-before.ts';
 import { boxesIn, lastFolderIn } from './shelf-before.ts';
 import { type Group, sortThings } from './sort.ts';
 
@@ -30,6 +33,8 @@ export interface ToArrange {
 /** A finding aid with what stands behind it: where everything lies, and what would better lie elsewhere. */
 export interface Arrangement {
   aid: FindingAid;
+  /** What the list makes by itself, where it went into a finding aid that was taken in. */
+  added?: FindingAid;
   /** The things as they are sorted, whatever is settled. */
   sorted: readonly Group[];
   groups: readonly PlacedGroup[];
@@ -53,7 +58,7 @@ export function arrangement(catalogue: ToArrange, today: string): Arrangement {
   for (const { creators, people } of things) for (const name of [...creators, ...people]) agents.idOf(name);
   const stock = stockFrom(settings.housing, settings.repository.country);
   const sorted = sortThings(things, settings.sort, agents);
-  const before = base === undefined ? 0 : lastFolderIn(base.collection);
+  const before = base && beforeList(base.collection, sorted.map(groupTitle), settings);
   const groups = placeThings(sorted, settled, stock, before);
   const taken = [...settled.flatMap(boxesOf), ...(base === undefined ? [] : boxesIn(base.collection))];
   const boxes = shelve(groups, stock, taken);
@@ -71,10 +76,16 @@ export function arrangement(catalogue: ToArrange, today: string): Arrangement {
     people: agents.all(),
     collection,
   };
-  const aid = base === undefined ? arranged : extendWith(base, arranged);
+  const aids = base === undefined ? { aid: arranged } : { aid: extendWith(base, arranged), added: arranged };
   const moves = movesWanted(sorted, settled);
-  return { aid, sorted, groups, boxes, stock, moves, lookAlikes: lookAlikes(sorted, settled) };
+  return { ...aids, sorted, groups, boxes, stock, moves, lookAlikes: lookAlikes(sorted, settled) };
 }
+
+/** What of the numbers of a finding aid that was taken in is given already. */
+const beforeList = (collection: Component, titles: readonly string[], settings: Settings): BeforeList => ({
+  lastFolder: lastFolderIn(collection),
+  ...seriesBefore(collection, titles, codesFor(settings)),
+});
 
 /** The series of a finding aid that was taken in are what new things go into. */
 const bySeries = (settings: Settings): Settings => ({

@@ -14,18 +14,17 @@ export function extendWith(aid: FindingAid, additions: FindingAid): FindingAid {
   const agents = joined(aid.people, additions.people);
   // A code that stands for something else already would be worse than none: the archive gives the new ones.
   const codes = new Set(codesOf(aid.collection));
-  const clashes = additions.collection.children.flatMap(codesOf).some((code) => codes.has(code));
+  const known = levelByLevel(aid.collection.children);
+  const added = additions.collection.children.flatMap((unit) =>
+    placeOf(unit, known) ? unit.children : [unit],
+  );
+  const clashes = added.flatMap(codesOf).some((code) => codes.has(code));
   const add = (unit: Component): Component => fresh(clashes ? withoutCodes(unit) : unit, taken, agents.idOf);
   return {
     ...aid,
     ...(additions.recipient !== undefined && { recipient: additions.recipient }),
     people: agents.list,
-    collection: into(
-      aid.collection,
-      additions.collection.children,
-      add,
-      levelByLevel(aid.collection.children),
-    ),
+    collection: into(aid.collection, additions.collection.children, add, known),
   };
 }
 
@@ -39,9 +38,13 @@ function into(
   const places = new Map<string, Component[]>();
   const last: Component[] = [];
   for (const unit of units) {
-    const place = known.find((one) => mayHold(one, unit) && isSame(one, unit));
+    const place = placeOf(unit, known);
     if (place === undefined) last.push(add(unit));
-    else places.set(place.id, [...(places.get(place.id) ?? []), ...unit.children]);
+    else {
+      // Codes are made from that of the unit above: in one of another code they would tell of a place that is none.
+      const inPlace = place.referenceCode === unit.referenceCode ? unit : withoutCodes(unit);
+      places.set(place.id, [...(places.get(place.id) ?? []), ...inPlace.children]);
+    }
   }
   const place = (unit: Component): Component => {
     const here = places.get(unit.id);
@@ -57,6 +60,10 @@ function into(
   return last.length === 0 ? placed : { ...placed, children: [...placed.children, ...last] };
 }
 
+/** The unit of the finding aid that a unit of the list goes into. */
+const placeOf = (unit: Component, known: readonly Component[]): Component | undefined =>
+  known.find((one) => mayHold(one, unit) && isCalled(one, unit.title));
+
 /**
  * Items hold nothing: a thing of the list that is called like one of them is another thing. And a folder is a place of
  * its own: the letters of 1950 do not lie among those of 1934 because both folders are called "Letters" (DACS 2.3.18).
@@ -64,12 +71,10 @@ function into(
 const mayHold = (one: Component, unit: Component) =>
   one.level !== 'item' && unit.level !== 'file' && unit.children.length > 0;
 
-/** Titles are compared without regard to case, accents and a full stop at the end; codes as they are. */
-function isSame(one: Component, unit: Component): boolean {
-  const title = plain(unit.title);
-  return (
-    plain(one.title) === title || (one.referenceCode !== undefined && plain(one.referenceCode) === title)
-  );
+/** Whether a unit bears a title or that as its code, without regard to case, accents and a full stop at the end. */
+export function isCalled({ title, referenceCode }: Component, name: string): boolean {
+  const called = plain(name);
+  return plain(title) === called || (referenceCode !== undefined && plain(referenceCode) === called);
 }
 
 const plain = (text: string) =>

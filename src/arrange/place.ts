@@ -18,29 +18,42 @@ import {
   newGroup,
   put,
 } from './growing.ts';
+import type { SeriesBefore } from './series-before.ts';
 import { growSettled, isMoved } from './settled-places.ts';
 import { type Group, thingsOf } from './sort.ts';
+
+/** The numbers that a finding aid which was taken in has given already. */
+export interface BeforeList {
+  /** The last folder, after which new ones are counted on. */
+  lastFolder: number;
+  /** The series into which things of the list go. */
+  series: readonly SeriesBefore[];
+  /** The highest number of a series. */
+  highest: number;
+}
+
+const NOTHING: BeforeList = { lastFolder: 0, series: [], highest: 0 };
 
 /**
  * Gives every thing its number, in a folder in which it fits. A settled thing keeps its place, whatever has become of
  * it in the list; a new one takes the next free number in a folder filed under the same that has room for it, or
  * comes into a new folder at the end of its group. What was once given is given to nothing else.
- * @param before the last folder of a finding aid that was taken in, after which new ones are counted on
  */
 export function placeThings(
   groups: readonly Group[],
   settled: readonly Settled[],
   stock: Stock,
-  before = 0,
+  before: BeforeList = NOTHING,
 ): PlacedGroup[] {
   const root = newGroup(0, '');
   const present = settled.length === 0 ? new Map<string, Thing>() : byNumber(thingsOf(groups));
   growSettled(root, settled, present, stock);
+  countOn(root, before);
   const hasPlace = placedBy(settled);
   const boxes = settledBoxes(root, stock);
   let folders = settled.reduce(
     (highest, row) => Math.max(highest, row.lastFolder ?? row.folder ?? 0),
-    before,
+    before.lastFolder,
   );
 
   const addFolders = (
@@ -88,6 +101,16 @@ export function placeThings(
   };
   grow(groups, root);
   return finished(root).groups;
+}
+
+/** A series of the finding aid has its number there, unless what goes into it was settled otherwise before. */
+function countOn(root: GrowingGroup, { series, highest }: BeforeList): void {
+  const numbers = new Set(Array.from(root.groups.values(), ({ number }) => number));
+  for (const { title, number, highest: within } of series) {
+    if (root.groups.has(fold(title)) || numbers.has(number)) continue;
+    groupIn(root, title, number).highest = within;
+  }
+  root.highest = Math.max(root.highest, highest);
 }
 
 /** Whether a thing has a settled place that still holds. */

@@ -1,8 +1,13 @@
 import type { Container } from './component.ts';
+import { namesSeveral } from './containers.ts';
 
 /** A container in words: box 3, folders 4-6. */
 export const sayContainer = ({ type, number }: Container): string =>
-  `${type}${/^\d+-\d+$/.test(number) ? 's' : ''} ${number}`;
+  `${namesSeveral(number) ? pluralOf(type) : type} ${number}`;
+
+/** Several containers of a type, which some write in the plural anyway: folders, boxes. */
+export const pluralOf = (type: string): string =>
+  /s$/i.test(type) ? type : `${type}${/x$/i.test(type) ? 'es' : 's'}`;
 
 /** Numbers of folders or boxes, neighbours drawn together: `3-7, 9`. Numbers with letters in them are named one by one. */
 export function numbersInWords(numbers: readonly string[]): string | undefined {

@@ -1,4 +1,5 @@
-import type { Component, Extent } from '../catalogue/component.ts';
+import type { Component, Container, Extent } from '../catalogue/component.ts';
+import { NOWHERE, numbersIn, type Place, placeOf } from '../catalogue/containers.ts';
 import { type Count, extentsOf, unitOf } from '../kinds/extents.ts';
 
 /** The things below a unit; none, where everything went. */
@@ -6,7 +7,7 @@ export const leaves = (unit: Component): Component[] =>
   unit.children.flatMap((child) => (child.children.length === 0 ? [child] : leaves(child)));
 
 /** The counts of the things below; undefined where some bundle is not counted, so that no sum can be right. */
-export function countsOf(unit: Component): Count[] | undefined {
+function countsOf(unit: Component): Count[] | undefined {
   const counts = new Map<string, Count>();
   for (const leaf of leaves(unit)) {
     const stated = leaf.extents.filter(({ type }) => type === 'materialtype');
@@ -62,16 +63,22 @@ export function extentsLeft(left: Component, whole: Component): Extent[] {
 /** How many folders, boxes or packages the containers below name; folders 4-6 are three. */
 function carriersOf(unit: Component, type: string): number {
   const numbers = new Set<string>();
-  const note = ({ containers, children }: Component) => {
-    for (const container of containers) {
-      if (container.type !== type) continue;
-      const [first = Number.NaN, last = first] = container.number.split('-').map(Number);
-      if (Number.isInteger(first) && Number.isInteger(last) && last - first < 10_000)
-        for (let number = first; number <= last; number++) numbers.add(String(number));
-      else numbers.add(container.number);
+  const note = ({ containers, children }: Component, above: Place) => {
+    const place = placeOf(containers, above);
+    if (containers.length > 0) {
+      // Folder 1 of box 1 and that of box 2 are two.
+      const found =
+        type === 'folder'
+          ? place.folders.map(({ folder, boxes }) => ({ of: folder, within: boxes.map(named).join(' ') }))
+          : containers.filter((one) => one.type.toLowerCase() === type).map((of) => ({ of, within: '' }));
+      for (const { of, within } of found)
+        for (const number of numbersIn(of.number))
+          numbers.add(`${of.type} ${number} ${within}`.toLowerCase());
     }
-    children.forEach(note);
+    for (const child of children) note(child, place);
   };
-  note(unit);
+  note(unit, NOWHERE);
   return numbers.size;
 }
+
+const named = ({ type, number }: Container) => `${type} ${number}`;

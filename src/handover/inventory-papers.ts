@@ -1,3 +1,4 @@
+import { numbersIn } from '../catalogue/containers.ts';
 import { csvRecord } from '../catalogue/csv-cell.ts';
 import { sayCount as sayNumber } from '../catalogue/say-count.ts';
 import { sayBoxes } from '../housing/say-boxes.ts';
@@ -98,13 +99,8 @@ function sayHolders(types: readonly string[]): string {
 }
 
 /** How many folders the numbers of a row name. */
-export function foldersIn(folder: string | undefined): number {
-  if (folder === undefined) return 0;
-  const [first = 0, last = first] = folder.split('-').map(Number);
-  const count = last - first + 1;
-  // Others number them otherwise: 3a, oversize.
-  return count >= 1 && count < 10_000 ? count : 1;
-}
+export const foldersIn = (folder: string | undefined): number =>
+  folder === undefined ? 0 : numbersIn(folder).length;
 
 /** How many things are in a row, in words. */
 export const sayCount = ({ things, approximate }: Pick<InventoryRow, 'things' | 'approximate'>) =>

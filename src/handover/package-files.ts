@@ -59,7 +59,7 @@ export function packageFiles(
   const rows =
     given.base === undefined
       ? inventory(arranged, given.settings, notBoxed)
-      : inventoryWith(given.base, arranged, { ...given, things: linked }, notBoxed, today);
+      : inventoryWith(given.base, arranged, given.settings, notBoxed);
   const summary = summaryOf(arranged, given, rows, copies, findings);
   const files: PackageFile[] = [
     { path: 'READ-ME-FIRST.txt', content: readMe(summary, FORMAT_NAMES, made !== undefined) },

@@ -1,5 +1,6 @@
 import { addTo } from '../catalogue/add-to.ts';
 import type { Component } from '../catalogue/component.ts';
+import { NOWHERE, type Place, placeOf } from '../catalogue/containers.ts';
 import { sayContainer } from '../catalogue/say-container.ts';
 import type { ShelfBox } from './placed.ts';
 import { filledBoxes } from './shelve.ts';
@@ -47,12 +48,10 @@ function sayFilled({ lies, box, slack, advice }: ReturnType<typeof filledBoxes>[
 function contentOf(collection: Component, notBoxed: NotBoxed) {
   const lines = new Map<string, string[]>();
   const cautions = new Map<string, string>();
-  const visit = (unit: Component, inBoxes: readonly string[]): void => {
+  const visit = (unit: Component, above: Place): void => {
     const { referenceCode, dates, containers, physicalLocation, children } = unit;
-    const own = containers
-      .filter(({ type }) => type !== 'folder')
-      .map(({ type, number }) => `${type} ${number}`);
-    const where = own.length === 0 ? inBoxes : own;
+    const place = placeOf(containers, above);
+    const where = place.boxes.map(({ type, number }) => `${type} ${number}`);
     const caution = notBoxed.get(referenceCode ?? '');
     const its = `${coded(unit)}${where.map((box) => `, ${box}`).join('')}`;
     if (caution !== undefined) cautions.set(referenceCode ?? '', `${its}: ${caution.has}`);
@@ -65,14 +64,15 @@ function contentOf(collection: Component, notBoxed: NotBoxed) {
     ];
     const what = [coded(unit), ...dates.map(({ expression }) => expression)].join(', ');
     const said = physicalLocation === undefined ? what : `${what}. ${physicalLocation}`;
-    for (const box of containers.filter(({ type }) => type !== 'folder')) {
-      const folder = containers.find(({ type, parent }) => type === 'folder' && parent === box.id);
+    // What names no container is told of where the unit above it is.
+    for (const box of containers.length === 0 ? [] : place.boxes) {
+      const folder = place.folders.find(({ boxes }) => boxes.includes(box))?.folder;
       const line = `${folder === undefined ? 'apart' : sayContainer(folder)}  ${said}`;
       for (const one of [line, ...beside]) addTo(lines, box.number, one);
     }
-    for (const child of children) visit(child, where);
+    for (const child of children) visit(child, place);
   };
-  visit(collection, []);
+  visit(collection, NOWHERE);
   return { lines, cautions };
 }
 

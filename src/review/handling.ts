@@ -1,5 +1,7 @@
 import type { Arrangement } from '../arrange/index.ts';
 import type { Component } from '../catalogue/component.ts';
+import { NOWHERE, type Place, placeOf } from '../catalogue/containers.ts';
+import { taskOf, withSeal } from './handling-parts.ts';
 import { HANDLING_WORDS, type HandlingWord, TASKS, type Task } from './handling-words.ts';
 import { type Material, materialOf } from './material.ts';
 import type { NotBoxed } from './not-to-be-boxed.ts';
@@ -39,17 +41,18 @@ export function handlingList(
 ): Handling[] {
   const find = wordFinder(words);
   const found: Handling[] = [];
-  const visit = (unit: Component, box: string | undefined, folder: string | undefined): void => {
-    const own = unit.containers.find(({ type }) => type !== 'folder')?.number;
-    const here = unit.containers.find(({ type }) => type === 'folder')?.number;
+  const visit = (unit: Component, above: Place): void => {
     // What has a box of its own lies apart from the folder above it.
-    const inBox = own ?? box;
-    const inFolder = here ?? (own === undefined ? folder : undefined);
+    const place = placeOf(unit.containers, above);
+    const [first] = place.folders;
+    const inBox = (first?.boxes ?? place.boxes)[0]?.number;
+    const inFolder = first?.folder.number;
     const { physicalCharacteristics: condition, referenceCode = '', title } = unit;
     const caution = notBoxed.get(referenceCode);
     const met = condition === undefined || unit.level === 'collection' ? [] : find(condition);
-    const said = new Set(met.flatMap((one) => (isDenied(one) ? [] : [one.row.task])));
-    const tasks = caution === undefined ? tasksFor(said, materialIn(unit)) : [];
+    const material = materialIn(unit);
+    const said = new Set(met.flatMap((one) => (isDenied(one) ? [] : [taskOf(one, material)])));
+    const tasks = caution === undefined ? tasksFor(withSeal(said, title, material), material) : [];
     if (tasks.length > 0 || caution !== undefined) {
       found.push({
         ...(inBox !== undefined && { box: inBox }),
@@ -61,16 +64,16 @@ export function handlingList(
         ...(caution !== undefined && { notBoxed: { has: caution.has, advice: caution.advice } }),
       });
     }
-    for (const child of unit.children) visit(child, inBox, inFolder);
+    for (const child of unit.children) visit(child, place);
   };
-  visit(aid.collection, undefined, undefined);
+  visit(aid.collection, NOWHERE);
   const place = new Map(boxes.map(({ number }, index) => [number, index]));
   const urgent = new Map([...notBoxed.keys()].map((code, index) => [code, index]));
   const rankOf = ({ referenceCode }: Handling) => urgent.get(referenceCode) ?? urgent.size;
-  return found.sort((a, b) => rankOf(a) - rankOf(b) || placeOf(a, place) - placeOf(b, place));
+  return found.sort((a, b) => rankOf(a) - rankOf(b) || onShelf(a, place) - onShelf(b, place));
 }
 
-const placeOf = ({ box }: Handling, place: ReadonlyMap<string, number>) => place.get(box ?? '') ?? place.size;
+const onShelf = ({ box }: Handling, place: ReadonlyMap<string, number>) => place.get(box ?? '') ?? place.size;
 
 /** The tasks that suit what a thing is made of, in their order. */
 function tasksFor(said: ReadonlySet<Task>, material: Material): Task[] {

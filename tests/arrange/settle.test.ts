@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Arrangement, arrange, arrangement, outline, settle } from '../../src/arrange/index.ts';
+import type { Component } from '../../src/catalogue/component.ts';
 import { findingAid } from '../../src/catalogue/finding-aid.ts';
 import type { Settled } from '../../src/catalogue/settled.ts';
 import type { Thing } from '../../src/catalogue/thing.ts';
@@ -263,6 +264,50 @@ describe('numbers that stay', () => {
       { type: 'Folder', number: '1' },
     ];
     expect(folders(anew)).toEqual([1]);
+  });
+
+  // ISAD(G) 3.1.1: a reference code is there to identify one unit.
+  test('what is added to a finding aid whose codes are made as ours are is numbered on in its series', () => {
+    const settings = someSettings({});
+    const list = [letter(2, '1901'), letter(3, '1902'), { ...letter(4, '1903'), kind: 'receipt' }];
+    const base = arrange({ settings, things: list }, TODAY);
+    // Two folders of letters, QF/1/1 and QF/1/2, and one of receipts, QF/2/1.
+    expect(base.collection.children.map(({ children }) => children.length)).toEqual([2, 1]);
+    const [, receipts] = base.collection.children;
+    const things = [
+      letter(2, '1904', { number: 'a', series: receipts?.title ?? '' }),
+      letter(3, '1905', { number: 'b', series: 'Maps' }),
+      letter(4, '1906', { number: 'c', series: 'CORRESPONDENCE.' }),
+    ];
+    const first = settle({ settings, things, base }, false, TODAY);
+    const placesOf = ({ rows }: Pick<typeof first, 'rows'>) =>
+      new Map(rows.map(({ number, place }) => [number, place.join('/')]));
+    expect(placesOf(first)).toEqual(
+      new Map([
+        ['c', '1/3/1'],
+        ['a', '2/2/1'],
+        ['b', '3/1/1'],
+      ]),
+    );
+    const codes = (unit: Component): string[] => [unit.referenceCode ?? '', ...unit.children.flatMap(codes)];
+    const all = codes(first.aid.collection);
+    expect(all).toEqual(expect.arrayContaining(['QF/1/3/1', 'QF/2/2/1', 'QF/3/1/1']));
+    expect(new Set(all).size).toBe(all.length);
+    const more = [...things, letter(5, '1907', { number: 'd', series: 'Correspondence' })];
+    const second = settle({ settings, things: more, settled: first.rows, base }, false, TODAY);
+    expect(placesOf(second)).toEqual(new Map([...placesOf(first), ['d', '1/4/1']]));
+  });
+
+  test('but has no codes where a unit of it has a code of another make', () => {
+    const settings = someSettings({});
+    const base = arrange({ settings, things: [letter(2, '1901')] }, TODAY);
+    const [letters] = base.collection.children;
+    if (letters !== undefined) letters.referenceCode = 'QF I';
+    const things = [letter(2, '1902', { number: 'a', series: letters?.title ?? '' })];
+    const { rows, aid } = settle({ settings, things, base }, false, TODAY);
+    expect(rows.map(({ place }) => place.join('/'))).toEqual(['1/1/1']);
+    const [, added] = aid.collection.children[0]?.children ?? [];
+    expect([added?.referenceCode, added?.children[0]?.referenceCode]).toEqual([undefined, undefined]);
   });
 
   test('a removed thing leaves a gap that is explained, and comes back to it', () => {

@@ -3,6 +3,7 @@ import { arrangement } from '../../src/arrange/index.ts';
 import type { Thing } from '../../src/catalogue/thing.ts';
 import { shelfList } from '../../src/housing/shelf-list.ts';
 import { notToBeBoxed } from '../../src/review/not-to-be-boxed.ts';
+import { smallComponent } from '../find/small-component.ts';
 import { someCatalogue, someThing } from '../support/catalogue.ts';
 
 function linesOf(...drafts: readonly Partial<Thing>[]): string[] {
@@ -46,4 +47,18 @@ describe('what is not to be boxed', () => {
     expect(lines[0]).toMatch(/^Box 1/);
     expect(lines.join('\n')).not.toContain('not to be boxed');
   });
+});
+
+test('a folder is in its box and is none itself, however its type is written', () => {
+  const containers = [
+    { id: 'b', type: 'Box', number: '1' },
+    { type: 'Folder', number: '2' },
+  ];
+  const file = smallComponent({ level: 'file', title: 'Tolls', containers });
+  const boxes = ['1', '2'].map((number) => ({ number, type: 'box' as const, units: [] }));
+  expect([...shelfList(smallComponent({ level: 'collection', children: [file] }), boxes)]).toEqual([
+    'Box 1',
+    '  Folder 2  Tolls',
+    'Box 2',
+  ]);
 });

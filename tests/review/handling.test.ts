@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { arrangement } from '../../src/arrange/index.ts';
+import type { Component } from '../../src/catalogue/component.ts';
 import { HAZARDS } from '../../src/review/danger-hazards.ts';
 import { handlingList } from '../../src/review/handling.ts';
 import { HANDLING_WORDS, TASKS } from '../../src/review/handling-words.ts';
@@ -7,6 +8,7 @@ import { notToBeBoxed } from '../../src/review/not-to-be-boxed.ts';
 import { wordTables } from '../../src/review/own-words.ts';
 import { reportPage } from '../../src/review/report.ts';
 import { sayHandling } from '../../src/review/say-handling.ts';
+import { smallComponent } from '../find/small-component.ts';
 import { dated, someCatalogue, someThing } from '../support/catalogue.ts';
 
 const listOf = (conditions: readonly string[], over: Record<string, unknown> = {}) => {
@@ -46,6 +48,28 @@ describe('what the condition says must be done (common practice, CHECKS: order a
     }
   });
 
+  test.each([
+    ['spine broken', ['binding']],
+    ['spine is badly cracked', ['binding']],
+    ['cover loose', ['binding']],
+    ['the covers are loose', ['binding']],
+    ['spine fine, loose pages', ['support']],
+    ['spine fine, glass broken', ['mark']],
+    ['no loose cover', []],
+    ['wax seal', ['seal']],
+    ['folded, wax seal', ['seal', 'unfold']],
+    ['folded, creased, seal cracked', ['seal', 'unfold']],
+    ['folded, seal missing', ['unfold']],
+  ])('%s: what is done depends on the part', (condition, expected) => {
+    expect(tasks(condition)).toEqual(expected);
+  });
+
+  // Common practice of conservators: glue and adhesive tape do more harm than a loose board; wax breaks under weight.
+  test('a binding is tied or wrapped, never glued; a seal is neither pressed nor forced open', () => {
+    expect(TASKS.binding).toMatch(/cotton tape.*paper.*Never use glue or adhesive tape.*conservator/);
+    expect(TASKS.seal).toMatch(/first.*press nothing.*soft.*do not force/);
+  });
+
   test('words of collection.yaml are added', () => {
     const check = { words: [{ words: ['Treacle'], mean: 'dust' }] };
     expect(listOf(['treacle on it'], { check })[0]?.tasks).toEqual(['dust']);
@@ -53,8 +77,8 @@ describe('what the condition says must be done (common practice, CHECKS: order a
 });
 
 describe('what suits the thing', () => {
-  const of = (kind: string, condition: string) => {
-    const catalogue = someCatalogue({}, [someThing({ row: 2, kind, date: dated('1999'), condition })]);
+  const of = (kind: string, condition: string, title = 'T') => {
+    const catalogue = someCatalogue({}, [someThing({ row: 2, title, kind, date: dated('1999'), condition })]);
     return handlingList(arrangement(catalogue, '2026-01-01'))[0]?.tasks ?? [];
   };
 
@@ -64,6 +88,22 @@ describe('what suits the thing', () => {
     expect(of('letter', 'paper clip')).toEqual(['unpin']);
     expect(of('object', 'folded, pin bent')).toEqual([]);
     expect(of('object', 'loose')).toEqual(['support']);
+  });
+
+  test('a seal that the title names is seen to before anything is unfolded', () => {
+    expect(of('letter', 'folded', 'Deed with wax seal')).toEqual(['seal', 'unfold']);
+    expect(of('letter', 'creased', 'Lease with the seals of both')).toEqual(['seal']);
+    expect(of('letter', 'folded', 'Deed without wax seal')).toEqual(['unfold']);
+    expect(of('letter', 'folded', 'Letter on seal hunting')).toEqual(['unfold']);
+    expect(of('letter', 'dusty', 'Deed with wax seal')).toEqual(['dust']);
+  });
+
+  test('an object has no binding and no seal', () => {
+    expect(of('object', 'cover loose')).toEqual(['support']);
+    expect(of('object', 'broken spine')).toEqual(['mark']);
+    expect(of('object', 'seal gone stiff')).toEqual([]);
+    expect(of('book', 'cover loose')).toEqual(['binding']);
+    expect(of('photograph album', 'spine broken')).toEqual(['binding']);
   });
 
   test('what is mouldy or has insects is not brushed, unfolded or flattened', () => {
@@ -120,6 +160,23 @@ describe('what is not to be boxed', () => {
     const page = reportPage('Quill', '2026-01-01', { findings: [], answered: [] }, listed());
     expect(page).toContain('Grenade: not to be boxed before somebody has looked at it: ammunition');
   });
+});
+
+test('a folder is no box, however its type is written, and is in the box of the unit above it', () => {
+  const unit = (over: Partial<Component>) => smallComponent({ level: 'file', ...over });
+  const item = unit({
+    containers: [{ type: 'Folder', number: '7' }],
+    physicalCharacteristics: 'folded',
+    children: [],
+  });
+  const handled = (containers: Component['containers']) => {
+    const collection = unit({ level: 'collection', children: [unit({ containers, children: [item] })] });
+    const { aid, boxes } = arrangement(someCatalogue({}, []), '2026-01-01');
+    return handlingList({ aid: { ...aid, collection }, boxes })[0];
+  };
+  expect(handled([])).toMatchObject({ folder: '7' });
+  expect(handled([])).not.toHaveProperty('box');
+  expect(handled([{ type: 'Box', number: '2' }])).toMatchObject({ box: '2', folder: '7' });
 });
 
 test('the work is in the order of the shelf, box by box', () => {

@@ -1,4 +1,5 @@
 import { type Component, type Container, type Level, level } from '../../catalogue/component.ts';
+import { isFolder, type Place as Lies, numbersIn, placeOf } from '../../catalogue/containers.ts';
 
 /** A unit of description in a container. */
 export interface Held {
@@ -21,28 +22,20 @@ export interface Place {
   held: Held[];
 }
 
-// What holds papers within a box and has a number as folders do.
-const FOLDER = /(?:^|\s)(?:folder|envelope|sleeve)$/i;
-const RANGE = /^(\d{1,6})\s*[-–]\s*(\d{1,6})$/;
-// A range of more folders than this is a slip, or no range of numbers at all.
+// So many labels for one unit are a slip in its numbers, and a waste of sheets: it gets one for all of them.
 const MOST = 500;
 
 // ISAD(G) 3.1.4: files and items are what is described within them.
 const GROUPS: ReadonlySet<Level> = new Set(level.options.filter((one) => one !== 'file' && one !== 'item'));
 
-const isFolder = ({ type }: Container): boolean => FOLDER.test(type);
-
 /** The numbers of a folder container: of a bundle in several folders, `3-5`, each of them. */
 function numbersOf({ number }: Container): string[] {
-  const [, from = '', to = ''] = RANGE.exec(number) ?? [];
-  const [first, last] = [Number(from), Number(to)];
-  if (from === '' || last <= first || last - first >= MOST) return [number];
-  return Array.from({ length: last - first + 1 }, (_, index) => String(first + index));
+  const numbers = numbersIn(number);
+  return numbers.length > MOST ? [number] : numbers;
 }
 
 /** Every folder and box that the units of a collection name, each once, with all that is in it in its order. */
 export function containersOf(collection: Component): Place[] {
-  const byId = new Map<string, Container>();
   const places = new Map<string, Place>();
 
   const put = (place: Omit<Place, 'held'>, held: Held): void => {
@@ -53,17 +46,17 @@ export function containersOf(collection: Component): Place[] {
     else there.held.push(held);
   };
 
-  const visit = (unit: Component, path: readonly Component[]): void => {
+  const visit = (unit: Component, path: readonly Component[], above: Lies): void => {
     const { containers } = unit;
-    for (const container of containers) if (container.id !== undefined) byId.set(container.id, container);
-    const folders = containers.filter(isFolder);
-    const boxes = containers.filter((container) => !isFolder(container));
-    const parts = folders.flatMap(numbersOf).length;
+    const place = placeOf(containers, above);
+    const folders = containers.length === 0 ? [] : place.folders;
+    const boxes = containers.filter(({ type }) => !isFolder(type));
+    const parts = folders.flatMap(({ folder }) => numbersOf(folder)).length;
     const used = new Set<Container>();
     let part = 0;
-    for (const folder of folders) {
-      // A folder that names no box stands in the one beside it, as finding aids usually say it.
-      const box = folder.parent === undefined ? boxes[0] : byId.get(folder.parent);
+    for (const { folder, boxes: around } of folders) {
+      // In which of several boxes it stands, the finding aid does not say.
+      const box = around.length > 1 ? undefined : around[0];
       const numbers = numbersOf(folder);
       for (const number of numbers) {
         part += 1;
@@ -80,10 +73,10 @@ export function containersOf(collection: Component): Place[] {
       put({ ...bare(box), folder: false }, { unit, path, folders: [], ...share });
     });
     const below = GROUPS.has(unit.level) ? [...path, unit] : path;
-    for (const child of unit.children) visit(child, below);
+    for (const child of unit.children) visit(child, below, place);
   };
 
-  for (const child of collection.children) visit(child, []);
+  for (const child of collection.children) visit(child, [], placeOf(collection.containers));
   return [...places.values()];
 }
 

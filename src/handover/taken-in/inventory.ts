@@ -1,8 +1,9 @@
 import type { Arrangement } from '../../arrange/index.ts';
-import { arrangement } from '../../arrange/index.ts';
-import type { Catalogue } from '../../catalogue/catalogue.ts';
-import type { Component, Container } from '../../catalogue/component.ts';
+import type { Component } from '../../catalogue/component.ts';
+import { NOWHERE, numbersIn, type Place, placeOf } from '../../catalogue/containers.ts';
 import type { FindingAid } from '../../catalogue/finding-aid.ts';
+import { numbersInWords } from '../../catalogue/say-container.ts';
+import type { Settings } from '../../catalogue/settings.ts';
 import { unitsFrom } from '../../catalogue/units.ts';
 import type { NotBoxed } from '../../review/index.ts';
 import { type InventoryRow, inventory } from '../inventory.ts';
@@ -11,22 +12,20 @@ import { type InventoryRow, inventory } from '../inventory.ts';
  * What is handed over by a finding aid that was taken in, and what a list adds to it. Of the finding aid there is a row
  * for each lowest unit of which it names the container; how many things are in it, nobody has counted.
  * @param notBoxed what the list adds, by reference code
- * @param today YYYY-MM-DD
  */
 export function inventoryWith(
   base: FindingAid,
   arranged: Arrangement,
-  catalogue: Pick<Catalogue, 'settings' | 'things' | 'settled'>,
+  settings: Settings,
   notBoxed: ReadonlyMap<string, NotBoxed>,
-  today: string,
 ): InventoryRow[] {
-  return [...ofUnits(base.collection), ...ofList(base, arranged, catalogue, notBoxed, today)];
+  return [...ofUnits(base.collection), ...ofList(base, arranged, settings, notBoxed)];
 }
 
 function ofUnits(collection: Component): InventoryRow[] {
   const rows: InventoryRow[] = [];
-  const visit = (unit: Component, code: string, above: readonly Container[]): void => {
-    const here = unit.containers.length > 0 ? unit.containers : above;
+  const visit = (unit: Component, code: string, above: Place): void => {
+    const here = placeOf(unit.containers, above);
     const own = unit.referenceCode ?? code;
     const hasMore = unit.children.some((child) =>
       [...unitsFrom(child)].some(({ containers }) => containers.length > 0),
@@ -35,16 +34,18 @@ function ofUnits(collection: Component): InventoryRow[] {
     if (isRow) rows.push(rowOf(unit, own, here));
     else for (const child of unit.children) visit(child, own, here);
   };
-  visit(collection, '', []);
+  visit(collection, '', NOWHERE);
   return rows;
 }
 
-function rowOf({ title, dates }: Component, code: string, containers: readonly Container[]): InventoryRow {
-  const folder = containers.find(({ type }) => isFolder(type));
-  const box = containers.find(({ type }) => !isFolder(type));
+function rowOf({ title, dates }: Component, code: string, { boxes, folders }: Place): InventoryRow {
+  const [first] = folders;
+  const [box] = first?.boxes ?? boxes;
+  const within = folders.filter((one) => one.boxes[0] === box);
+  const numbers = numbersInWords(within.flatMap(({ folder }) => numbersIn(folder.number)));
   return {
     ...(box !== undefined && { box: { type: box.type.toLowerCase(), number: box.number } }),
-    ...(folder !== undefined && { folder: folder.number }),
+    ...(numbers !== undefined && { folder: numbers }),
     code,
     title,
     dates: dates.map(({ expression }) => expression).join(', '),
@@ -53,20 +54,15 @@ function rowOf({ title, dates }: Component, code: string, containers: readonly C
   };
 }
 
-const isFolder = (type: string) => /^folder/i.test(type);
-
 /** What the list adds, in boxes of its own; its codes only where the finding aid has them too. */
 function ofList(
   base: FindingAid,
   arranged: Arrangement,
-  { settings, things, settled }: Pick<Catalogue, 'settings' | 'things' | 'settled'>,
+  settings: Settings,
   notBoxed: ReadonlyMap<string, NotBoxed>,
-  today: string,
 ): InventoryRow[] {
-  if (things.length === 0) return [];
-  // As it goes into the finding aid: by series.
-  const bySeries = { ...settings, sort: { ...settings.sort, groups: ['series' as const] } };
-  const { aid } = arrangement({ settings: bySeries, things, settled }, today);
+  // By itself: in the finding aid it may stand without its codes.
+  const { added: aid = arranged.aid } = arranged;
   const own = new Set([...unitsFrom(base.collection)].map(({ referenceCode }) => referenceCode));
   const added = [...unitsFrom(arranged.aid.collection)].map(({ referenceCode }) => referenceCode);
   const known = new Set(added.filter((code) => !own.has(code)));

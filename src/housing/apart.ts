@@ -41,7 +41,8 @@ const WHY: Readonly<Record<Exclude<Form, 'sheet' | 'photograph' | 'mounted' | 'b
  * How many things a row of the list stands for. Papers that nobody counted ("letters") can be divided anywhere, here
  * into lots of a millimetre, and so can those of many sheets; anything else that is not counted is one thing.
  */
-export function quantityOf({ thing, form, thickness }: Piece): number {
+export function quantityOf({ thing, form, thickness, inOne }: Piece): number {
+  if (inOne) return 1;
   const { quantity, kind, sheets, quantityUnread } = thing;
   if (form === 'sheet' && sheets !== undefined) return Math.max(1, quantity ?? 1, sheets);
   if (quantity !== undefined) return Math.max(1, quantity);

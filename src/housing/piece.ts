@@ -13,6 +13,8 @@ export interface Piece {
   shelf: Shelf;
   /** Of each of its things, in millimetres. */
   size: Size;
+  /** Whether it is one thing, whatever quantity the list notes: a tin of 200 buttons. */
+  inOne?: true;
   /** Whether that is the usual size of such things, since the list notes none that can be read. */
   assumed?: boolean;
   /** Of all things of the row, one on the other, each print in its sleeve; in millimetres. */
@@ -37,7 +39,7 @@ const alike = new Map<string, Alike>();
 export function pieceOf(thing: Thing): Piece {
   const { title, kind = '', size = '', condition = '', quantity, quantityUnread, sheets = 0 } = thing;
   const known = thing.kind === undefined ? undefined : usualOf(thing.kind);
-  const told = formByTitle(title) ?? (isOpen(known) ? thingInTitle(title) : undefined);
+  const told = formByTitle(title, known?.usual.form) ?? (isOpen(known) ? thingInTitle(title) : undefined);
   const several = quantity !== undefined && quantity > 1;
   // Many rows of a list have the same cells; what these come to is worked out once.
   const counts = `${several}\0${sheets}\0${quantityUnread ?? ''}`;
@@ -47,13 +49,14 @@ export function pieceOf(thing: Thing): Piece {
     found = measure(thing, several, known, told);
     alike.set(key, found);
   }
-  const count = quantity ?? found.uncounted;
+  const count = told?.inOne ? 1 : (quantity ?? found.uncounted);
   return {
     thing,
     form: found.form,
     shelf: found.shelf,
     size: found.size,
     assumed: found.assumed ?? false,
+    ...(told?.inOne && { inOne: told.inOne }),
     thickness: (found.bundle ?? found.each * count) + found.sleeve * count,
   };
 }

@@ -4,6 +4,8 @@ import { sayMoreRows } from '../catalogue/say-count.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import { BEDS } from './size-beds.ts';
 import { SIZE_NAMES } from './size-named.ts';
+import { sizeTokens } from './size-tokens.ts';
+import { FILLERS, VAGUE } from './size-units.ts';
 import { sizeReading, usualOf } from './usual-form.ts';
 
 const ADVICE = 'Write it as 20 × 25 cm, as 8 × 10 in, or by a name such as A4 or cabinet card.';
@@ -62,12 +64,24 @@ function findingOf({ first: thing, size, rows }: Written): Finding | undefined {
     };
   // Bytes, pixels and running times are all the size that a digital file has.
   if (reading?.kind !== 'unknown' || form === 'digital') return undefined;
+  if (isVague(size))
+    return {
+      ...base,
+      found: `“${size}”${more} says no measure, so the usual one of its kind is assumed.`,
+      advice: `Measure it, or leave it blank. ${how}`,
+    };
   const meant = nearest(size, textile ? BED_NAMES : NAMES);
   return {
     ...base,
     found: `“${size}”${more} is not a size that is known, so the usual one of its kind is assumed.`,
     advice: meant === undefined ? `${how} Leave it blank where it is not known.` : `Is “${meant}” meant?`,
   };
+}
+
+/** "Large", "quite small": a judgement, and nothing that a folder can be chosen by. */
+function isVague(size: string): boolean {
+  const words = sizeTokens(size).map((token) => (token.is === 'word' ? token.word : token.is));
+  return words.some((word) => VAGUE.has(word)) && words.every((word) => VAGUE.has(word) || FILLERS.has(word));
 }
 
 const NAMES = SIZE_NAMES.filter((row) => row.face !== undefined && !BEDS.includes(row)).flatMap(

@@ -4,7 +4,7 @@ import { PHOTOGRAPH_SIZES } from './photograph-sizes.ts';
 import { BEDS } from './size-beds.ts';
 import { ISO_PAPER, PAPER, type SizeName } from './size-names.ts';
 import type { SizeToken } from './size-tokens.ts';
-import { FILLERS } from './size-units.ts';
+import { FILLERS, VAGUE } from './size-units.ts';
 
 /** A name found in a phrase. */
 export interface Named {
@@ -97,7 +97,7 @@ function segment(words: readonly string[], form: Form | undefined): Named[] | un
       if (named !== undefined) break;
     }
     if (named !== undefined) names.push(named);
-    else if (!FILLERS.has(words[at] ?? '')) return undefined;
+    else if (!FILLERS.has(words[at] ?? '') && !VAGUE.has(words[at] ?? '')) return undefined;
     at += Math.max(1, length);
   }
   return names;

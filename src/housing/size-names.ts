@@ -143,10 +143,7 @@ export const PAPER: readonly SizeName[] = [
   loose('berliner', mm(470, 315), M),
   loose('postage stamp|stamp', mm(40, 30), M),
   loose('poster', inches(36, 24), M),
-  loose('very large|huge|oversize|oversized', inches(36, 24), M),
-  loose('large|big', inches(20, 16), M),
-  loose('medium', inches(10, 8), M),
-  loose('small', inches(5, 3.5), M),
-  loose('tiny|very small|miniature|mini', inches(3, 2), M),
+  loose('oversize|oversized', inches(36, 24), M),
+  loose('miniature|mini', inches(3, 2), M),
   loose('pocket', inches(6, 4), M),
 ];

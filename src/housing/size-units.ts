@@ -43,6 +43,9 @@ export const MORE = set('larger|bigger|longer|wider|over|more|exceeds|exceeding|
 /** Words between the two ends of a range, or between alternatives. */
 export const RANGES = set('-|to|or|and|&|+|bis|und|oder|et|ou|y|til|og|eller');
 
+/** Words of the size column that say how large a thing looks to whoever holds it; alone they are no measure. */
+export const VAGUE = set('large|big|huge|small|tiny|little|medium|middling|very|quite|rather|fairly|extra');
+
 /** Words of the size column that change nothing about the size. */
 export const FILLERS = set(
   'size|sizes|sized|format|formats|grosse|taille|tamano|storrelse|paper|page|about|approx|approximately|roughly|circa|ca|around|each|all|mostly|ish|so|a|the|an|in|of|on|standard|normal|regular|din|iso|us|uk|old|new|folded|unfolded|flat|open|opened|portrait|landscape|upright|black|white|colour|color|photo|photos|photograph|photographs|photographic|print|prints|picture|pictures|snapshot|snapshots|boxed|box|can|sleeve|case|cased|s|loose|framed|unframed|mounted|unmounted|rolled',

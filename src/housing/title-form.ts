@@ -1,4 +1,5 @@
 import { fold } from '../catalogue/fold.ts';
+import { containerIn } from './containers.ts';
 import { FORMS_BY_KIND, type Usual } from './forms.ts';
 import type { Form } from './model.ts';
 import { lookUpObject, THINGS_BY_TITLE } from './object-words.ts';
@@ -10,6 +11,8 @@ export interface Told {
   usual?: Usual;
   /** The word that says it. */
   word: string;
+  /** Whether it is one thing, however many lie in it: a tin of 200 buttons. */
+  inOne?: true;
 }
 
 const ADJECTIVE =
@@ -31,6 +34,9 @@ const CASED = new RegExp(
   `^cased\\b|[,;(] ?cased ?(?:[),;.]|$)|\\bin (?:(?:${ADJECTIVE}|leather|velvet|hinged|union)[ -])+case ?(?:[),;.]|$)`,
   'i',
 );
+/** In a case lies a watch as well; only with such a word is it a photograph. */
+const LIKENESS =
+  /\b(?:portraits?|photo(?:graph)?s?|pictures?|likeness(?:es)?|daguerreotypes?|ambrotypes?|tintypes?|ferrotypes?)\b/i;
 const SAYS = 'cased|unidentified|early|tinted|hand-coloured|(?:whole|half|quarter|sixth|ninth)[- ]plate';
 const BEGINS: readonly { form: Form; words: RegExp; as?: string }[] = [
   {
@@ -47,18 +53,21 @@ const ABOUT = /\b(?:about|concerning|regarding|asking|bills?|receipts?|invoices?
 /**
  * The form that a title tells for certain: that a thing is framed or cased, or what kind of photograph it is. Other words
  * of a title are about what it shows: the mounted police, a rolled carpet, a glass of cider.
+ * @param kindForm the form of its kind; undefined where that is blank or not known
  */
-export function formByTitle(title: string): Told | undefined {
+export function formByTitle(title: string, kindForm?: Form): Told | undefined {
   if (!CLEAR.test(title)) return undefined;
   const framed = FRAMED.exec(title);
   if (framed !== null && !ABOUT.test(title.slice(0, framed.index))) return { form: 'framed', word: 'framed' };
   const begins = BEGINS.find(({ words }) => words.test(title));
   if (begins?.as !== undefined) return { ...CASE, word: begins.as };
-  if (CASED.test(title)) return { ...CASE, word: 'cased' };
+  const mayBeCased = kindForm === undefined ? LIKENESS.test(title) : CASEABLE.has(kindForm);
+  if (mayBeCased && CASED.test(title)) return { ...CASE, word: 'cased' };
   if (MOUNTED.test(title)) return { form: 'mounted', word: 'mounted' };
   return begins && { form: begins.form, word: begins.form };
 }
 
+const CASEABLE: ReadonlySet<Form> = new Set(['photograph', 'mounted', 'glass']);
 const usual = FORMS_BY_KIND.get('daguerreotype');
 /** A photograph in its case lies on glass, and is as thick as the case. */
 const CASE = { form: 'glass' as const, ...(usual !== undefined && { usual }) };
@@ -67,7 +76,7 @@ const CASE = { form: 'glass' as const, ...(usual !== undefined && { usual }) };
 const PAPER =
   /\b(?:photo ?cop(?:y|ies)|cop(?:y|ies)|transcripts?|transcriptions?|typescript|pages?|leaf|leaves|extracts?|photo\w*|picture|drawing|sketch|postcard|print|receipts?|bills?|list|inventory|instructions?|patterns?|design|advertisement|entry|entries|neg)\b/i;
 const BUNDLE =
-  /^(?:an? |the |one )?(?:bundle|packet|pack|set|pile|batch|lot|box|envelope|folder|stack|tin|roll|bag|jar|pair) of /;
+  /^(?:an? |the |one )?(?:bundle|packet|pack|set|pile|batch|lot|box|envelope|folder|stack|tin|roll|bag|jar|pair) of /i;
 const HEAD_ENDS =
   / (?:of|with|without|from|in|for|and|at|on|by|about|to|that|which|who|given|made|used|worn|bought|found|belonging|holding|wearing|carrying|showing|playing|sitting|standing) | ?[,;:/(–—&]| ?(?<!\b(?:dr|mr|mrs|ms|st|rev|jr|sr))\.| - /;
 
@@ -82,7 +91,17 @@ const NAME = /\b\p{Lu}[\p{L}.]+ (?=\p{Lu})/u;
  * Undefined for any other; meant for rows whose kind is blank or not known.
  */
 export function thingInTitle(title: string): Told | undefined {
-  const head = fold(title).replace(BUNDLE, '').split(HEAD_ENDS, 1)[0] ?? '';
+  const contained = containerIn(title);
+  const content = contained && thingAtHead(contained.content);
+  if (contained !== undefined && content?.form === 'object') {
+    const { container, word } = contained;
+    return { form: 'object', usual: container, word: `${word} of`, inOne: true };
+  }
+  return thingAtHead(title.replace(BUNDLE, ''));
+}
+
+function thingAtHead(title: string): Told | undefined {
+  const head = fold(title).split(HEAD_ENDS, 1)[0] ?? '';
   const words = head.trim().split(/ +/).slice(-3);
   for (const from of words.keys()) {
     const found = lookUpObject(THINGS_BY_TITLE, words.slice(from).join(' '));

@@ -1,8 +1,12 @@
 import { fold } from '../catalogue/fold.ts';
 import { once } from '../catalogue/once.ts';
 import type { Thing } from '../catalogue/thing.ts';
+import { headWords } from '../kinds/head-words.ts';
 import { readWholeKind } from '../kinds/kind-words.ts';
+import { misleads } from '../kinds/misleading-heads.ts';
+import { containerIn } from './containers.ts';
 import { BY_FORM, FORMS_BY_KIND, type Usual } from './forms.ts';
+import type { Form } from './model.ts';
 import { lookUpObject, OBJECTS_BY_WORD } from './object-words.ts';
 import { readSizeOf } from './read-size.ts';
 import type { SizeReading } from './size-checked.ts';
@@ -17,20 +21,23 @@ export interface UsualKind {
 const BUNDLE =
   /^(?:an? |one |\d+ )?(?:bundle|packet|pack|set|pile|batch|lot|box|envelope|folder|stack|tin|roll|strip|sheet|wallet|bag|sleeve)s? of /;
 
+/** Forms that books and cards have, whatever stands in them. */
+const AS_WRITTEN: ReadonlySet<Form> = new Set(['bound', 'sheet']);
+
 /** What the words of the kind column usually are, in the trade's experience; undefined where they are not known. */
-export const usualOf = once((kind: string): UsualKind | undefined => {
+export const usualOf: (kind: string) => UsualKind | undefined = once((kind) => {
   const whole = lookUp(fold(kind));
   if (whole !== undefined) return whole;
-  // In English the last word before an "of" or a comma is the thing: "framed wedding certificate", "ledger, cloth".
-  const plain = fold(kind)
-    .replace(/\([^()]*\)/g, ' ')
-    .replace(BUNDLE, '')
-    .trim();
-  const head = plain.split(/ (?:of|with|from|in|for|and|about) | ?[,;:/]/, 1)[0] ?? '';
-  const words = head.split(/ +/).slice(-4);
+  const contained = containerIn(fold(kind));
+  if (contained !== undefined && usualOf(contained.content)?.usual.form === 'object')
+    return { usual: contained.container, plural: false };
+  const words = headWords(fold(kind).replace(BUNDLE, '')).slice(-4);
   for (const from of words.keys()) {
     const found = lookUp(words.slice(from).join(' '));
-    if (found !== undefined) return found;
+    if (found === undefined) continue;
+    // A school record is no disc; a stamp album is bound, whatever it holds.
+    const isOther = from === words.length - 1 && misleads(words) && !AS_WRITTEN.has(found.usual.form);
+    return isOther ? undefined : found;
   }
   return ofNamedSize(kind);
 });

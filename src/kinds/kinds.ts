@@ -199,7 +199,12 @@ export const KINDS: readonly Kind[] = [
     'cartes de visite',
     'cabinet cards',
   ]),
-  row('framed photograph', 'framed photographs', 'Photographs', ['framed photo']),
+  row('framed photograph', 'framed photographs', 'Photographs', [
+    'framed photo',
+    'framed picture',
+    'framed portrait',
+    'framed snapshot',
+  ]),
   row('photograph album', 'photograph albums', 'Photographs', [
     'album',
     'albums',

@@ -7,6 +7,7 @@ import { sayMoreRows } from '../catalogue/say-count.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import type { Form } from '../housing/model.ts';
 import { pieceOf } from '../housing/piece.ts';
+import { FURTHER_WORDS } from '../kinds/further-words.ts';
 import { OBJECT_WORDS } from '../kinds/object-words.ts';
 import type { Rules } from './index.ts';
 import { maskNumbers } from './private-numbers.ts';
@@ -57,7 +58,9 @@ function unknownKinds(things: readonly Thing[]): Finding[] {
 
 const KIND_NAMES = [
   ...KINDS.flatMap(({ one, many, also }) => [one, many, ...also]),
-  ...OBJECT_WORDS.flatMap(({ words }) => words),
+  ...[...OBJECT_WORDS, ...FURTHER_WORDS].flatMap(({ things }) =>
+    things.flatMap(({ one, many }) => [one, many]),
+  ),
 ];
 const OR_AN_OBJECT = 'If it is a thing rather than a paper, write the kind object.';
 const ON_PAPER: ReadonlySet<Form> = new Set(['sheet', 'rolled']);

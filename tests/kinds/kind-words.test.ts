@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { OBJECTS_BY_WORD } from '../../src/housing/object-words.ts';
 import { pieceOf } from '../../src/housing/piece.ts';
 import { usualOf } from '../../src/housing/usual-form.ts';
+import { FURTHER_WORDS } from '../../src/kinds/further-words.ts';
 import { readKind } from '../../src/kinds/kind-words.ts';
 import { KINDS } from '../../src/kinds/kinds.ts';
 import { OBJECT_WORDS } from '../../src/kinds/object-words.ts';
@@ -28,17 +29,21 @@ describe('everyday things', () => {
   });
 
   test('every word of the table is housed as what it is counted as', () => {
-    const wrong = OBJECT_WORDS.flatMap(({ kind, words }) =>
-      words.filter(
-        (word) => !['object', 'textile'].includes(formOf(word)) || readKind(word)?.kind.one !== kind,
-      ),
+    const wrong = OBJECT_WORDS.flatMap(({ kind, things }) =>
+      things
+        .map(({ one }) => one)
+        .filter((word) => !['object', 'textile'].includes(formOf(word)) || readKind(word)?.kind.one !== kind),
     );
     expect(wrong).toEqual([]);
   });
 
   test('no word for a thing takes the place of a kind', () => {
     const kinds = new Set(KINDS.flatMap(({ one, many, also }) => [one, many, ...also]));
-    expect(OBJECT_WORDS.flatMap(({ words }) => words.filter((word) => kinds.has(word)))).toEqual([]);
+    expect(
+      [...OBJECT_WORDS, ...FURTHER_WORDS].flatMap(({ things }) =>
+        things.filter(({ one, many }) => kinds.has(one) || kinds.has(many)),
+      ),
+    ).toEqual([]);
   });
 
   test('whatever housing knows the size of is a kind', () => {

@@ -33,6 +33,6 @@ export function accessFromSettings(
   restricted: boolean,
   context: DateContext,
 ): AccessConditions {
-  const reading = until === undefined ? undefined : readDate(until, context);
+  const reading = until === undefined ? undefined : readDate(until, { ...context, whole: true });
   return { statement, restricted, ...(reading?.kind === 'date' && { until: reading.edtf }) };
 }

@@ -107,10 +107,18 @@ function readAfterName(s: Scanner, birth: Birth): string | undefined {
   skip(s, 'is', 'was', 'when');
   const grade = takeGrade(s);
   if (grade !== undefined) return spanOfGrade(s, birth, grade);
+  const start = s.at;
+  const age = takeCount(s);
+  if (age !== undefined && skip(s, 'birthday')) return birthday(s, birth, age);
+  s.at = start;
   return readTens(s, birth) ?? readYears(s, birth);
 }
 
 const AGE_WORDS = new Set(['aged', 'age', 'old', 'birthday', 'grade', 'kindergarten']);
+const AGE_WORD = new RegExp(`\\b(?:${[...AGE_WORDS].join('|')})\\b`, 'i');
+
+/** Whether a phrase has a word by which ages, birthdays or grades are told. */
+export const hasAgeWord = (phrase: string): boolean => AGE_WORD.test(phrase);
 
 /**
  * Reads a person's age or school grade as the time in which they had it: "Ada aged 6", "Ada's 6th birthday",
@@ -121,7 +129,8 @@ export function readAge(s: Scanner): string | undefined {
   const asks = s.pieces.some(({ text }) => AGE_WORDS.has(text));
   if (!asks && s.context.people === undefined) return undefined;
   skip(s, 'when', 'with', 'of', 'the');
-  const found = peopleAt(s, s.at);
+  const { ageOf } = s.context;
+  const found = peopleAt(s, s.at) ?? (ageOf && asks ? { people: [ageOf], length: 0 } : undefined);
   if (!found) {
     if (!asks) return undefined;
     return fail(s, 'It tells an age, but of nobody whose birth date stands under people in collection.yaml.');
@@ -131,6 +140,10 @@ export function readAge(s: Scanner): string | undefined {
   if (!first) return undefined;
   const person = rest.length === 0 ? first : choose(s, 'person', [first, ...rest]);
   const birth = birthOf(s, person);
+  if (found.length === 0) {
+    skip(s, 'her', 'his', 'their', 'on');
+    s.notes.push(`This is taken as the age of ${person.name}.`);
+  }
   if (!birth) return undefined;
   const text = readAfterName(s, birth);
   if (text === undefined || s.at < s.pieces.length)

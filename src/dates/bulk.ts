@@ -69,8 +69,9 @@ function widen(years: readonly Years[], run: Run, whole: Run): Run {
 }
 
 /**
- * Bulk dates of a whole from the dates of its parts, each with the number of parts that have it: the years into which most of them fall
- * (DACS 2.4.10; the threshold stands at the top of this file). Parts with an open end, or that are no EDTF, do not count.
+ * Bulk dates of a whole from the dates of its parts, each with the number of parts that have it: the years into which
+ * most of them fall (DACS 2.4.10; the threshold stands at the top of this file). Parts with an open end, or that are no
+ * EDTF, do not count.
  * @returns EDTF; undefined where bulk dates would say nothing
  */
 export function bulkDates(weights: ReadonlyMap<string, number>): string | undefined {

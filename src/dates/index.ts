@@ -1,3 +1,4 @@
+export { hasAgeWord } from './ages.ts';
 export { bounds, decadeOf, firstYear, isWithin, lastYear, yearOf } from './bounds.ts';
 export { bulkDates } from './bulk.ts';
 export { displayDate, displayDates, sayDate } from './display.ts';

@@ -52,10 +52,11 @@ function takeComponentMarks(s: Scanner, draft: Draft): boolean {
   return false;
 }
 
-/** A mark in round brackets: "(?)", "(approx.)". */
+/** A mark in round brackets: "(?)", "(approx.)", "(or so)". */
 function takeBracketed(s: Scanner): Mark {
   const sense = senseAt(s, 1);
-  const inner = sense?.is === 'mark' ? sense.mark : signMark(s, 1);
+  const isRough = sense?.is === 'tail' && sense.tail === 'roughly';
+  const inner = sense?.is === 'mark' ? sense.mark : isRough ? '~' : signMark(s, 1);
   if (inner === '' || !isSign(s, ')', 2)) return '';
   s.at += 3;
   return inner;

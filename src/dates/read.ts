@@ -6,6 +6,7 @@ import { isFuture, outOfRange } from './plausible.ts';
 import { bare, saysUndated } from './read-phrase.ts';
 import type { DateContext, DateReading } from './reading.ts';
 import { readings } from './readings.ts';
+import { readBeforeRemark } from './remarks.ts';
 import { settle, unreadable } from './settle.ts';
 import { fold, tokenise } from './tokens.ts';
 import { ADVICE, weigh } from './weigh.ts';
@@ -45,6 +46,13 @@ function readText(text: string, context: DateContext): DateReading {
   return found.length === 0 ? unreadable(reason) : weigh(found, context);
 }
 
+/** The phrase as a whole, or what stands before a remark in brackets, which stays in words. */
+function readWithRemark(text: string, context: DateContext): DateReading {
+  const whole = readText(text, context);
+  if (whole.kind !== 'unreadable' || context.whole) return whole;
+  return readBeforeRemark(text, (part) => readText(part, context)) ?? whole;
+}
+
 /**
  * Reads a date as people write it: EDTF, the forms of DACS 2.4, figures and words in English and the languages of
  * the context. Nothing is chosen in silence: what was assumed is said, and what else it may be is listed. Never throws.
@@ -52,5 +60,5 @@ function readText(text: string, context: DateContext): DateReading {
 export function readDate(phrase: string, context: DateContext = {}): DateReading {
   const text = phrase.trim();
   if (text.length > LONGEST) return unreadable('It is too long for a date.');
-  return readText(text, context);
+  return readWithRemark(text, context);
 }

@@ -11,6 +11,10 @@ export interface DateContext {
   people?: readonly { name: string; also?: readonly string[]; born?: string }[];
   /** Code of the country (ISO 3166), for feasts that differ. */
   country?: string;
+  /** Of whom an age without a name is, `aged 7`; `born` is EDTF. */
+  ageOf?: { name: string; born?: string };
+  /** Whether every word has to be understood, as of the day on which a restriction ends: no remark is left in words. */
+  whole?: boolean;
   /** YYYY-MM-DD; a date later than this cannot be. Left out where dates may lie ahead. */
   today?: string;
 }

@@ -5,7 +5,7 @@ export const DOUBT_WORDS: readonly WordRow[] = [
   {
     sense: { is: 'mark', mark: '~' },
     words: {
-      en: 'circa|c|ca|cca|circ|cir|approximately|approximate|approx|appr|about|abt|around|roughly|near|est|estimated|in or about|on or about',
+      en: 'circa|c|ca|cca|circ|cir|approximately|approximate|approx|appr|about|abt|around|roughly|near|est|estimated|estimate|an estimate|a guess|guess|guessed|my guess|in or about|on or about',
       de: 'zirka|um|etwa|ungefahr|gegen',
       fr: 'environ|env|vers',
       es: 'hacia|alrededor de|aproximadamente|aprox',

@@ -1,8 +1,10 @@
 import type { Finding } from '../catalogue/finding.ts';
 import { languageUse } from '../catalogue/languages.ts';
+import { once } from '../catalogue/once.ts';
 import type { Column, Thing } from '../catalogue/thing.ts';
-import { type DateContext, readDate } from '../dates/index.ts';
+import { type DateContext, hasAgeWord, readDate } from '../dates/index.ts';
 import { sayReading } from './say-reading.ts';
+import { whoseAge } from './whose-age.ts';
 
 /** A date as the list writes it, with its reading. */
 type WrittenDate = NonNullable<Thing['date']>;
@@ -27,12 +29,32 @@ export function readDates(dated: readonly DateCell[], context: DateContext, file
   const languages = [...new Set([...(context.languages ?? []), ...spoken])];
   // A thing cannot be from tomorrow, but a restriction ends there.
   const { today: _, earliestYear: __, latestYear: ___, ...ahead } = context;
-  const readers = { date: dateReader({ ...context, languages }), until: dateReader({ ...ahead, languages }) };
+  const readers = {
+    date: ageReader({ ...context, languages }),
+    // What else may be said of the end of a restriction must not be passed over.
+    until: dateReader({ ...ahead, languages, whole: true }),
+  };
   return dated.flatMap(({ thing, column, cell }) => {
-    const date = readers[column](cell);
+    const date = readers[column](cell, thing);
     thing[column] = date;
     return dateFindings(date, column, file, thing.row);
   });
+}
+
+/** A reader of dates that takes an age without a name as that of whom its row names. */
+function ageReader(context: DateContext): (written: string, thing: Thing) => WrittenDate {
+  const read = dateReader(context);
+  const standIn = dateReader({ ...context, ageOf: { name: 'somebody', born: '1900-01-01' } });
+  const readerOf = once((ageOf: NonNullable<DateContext['ageOf']>) => dateReader({ ...context, ageOf }));
+  return (written, thing) => {
+    const date = read(written);
+    // Few lists tell ages, and few rows of those: nothing else goes beyond the first reading.
+    if (date.reading.kind !== 'unreadable' || !hasAgeWord(written)) return date;
+    if (standIn(written).reading.kind !== 'date') return date;
+    const whose = whoseAge(thing, context.people ?? []);
+    if ('reason' in whose) return { written, reading: { kind: 'unreadable', reason: whose.reason } };
+    return readerOf(whose)(written);
+  };
 }
 
 /** A reader of dates that reads each phrase once, however often the list repeats it. */

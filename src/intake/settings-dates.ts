@@ -31,7 +31,7 @@ export function dateTrouble(settings: Settings, source: YamlSource, file: string
     const isEnd = path.at(-1) === 'until';
     const isOfPapers = !isEnd && path.at(-1) !== 'described';
     const { earliestYear: _, latestYear: __, ...ahead } = context;
-    const reading = readDate(date, isOfPapers ? context : ahead);
+    const reading = readDate(date, isOfPapers ? context : { ...ahead, whole: isEnd });
     const said = `The date “${date}” under ${sayPath(path)}`;
     if (
       isEnd &&

@@ -200,6 +200,60 @@ describe('labels of a finding aid', () => {
     expect(labelsOf(collection(undated)).at(-1)?.dates).toBe('undated');
   });
 
+  test('what has no year: the words of the list, and undated only where that says so', () => {
+    const dated = (expression: string) => ({
+      ...unit('file', { title: 'T', containers: inBox('1', String(++boxes)) }),
+      dates: [/^\d{4}$/.test(expression) ? { expression, edtf: expression } : { expression }],
+    });
+    const box = (...dates: string[]) => labelsOf(collection(...dates.map(dated))).at(-1)?.dates;
+    expect(box('the years on the ferry')).toBe('the years on the ferry');
+    expect(box('the years on the ferry', 'undated')).toBe('the years on the ferry; undated');
+    expect(box('a', 'b', 'c')).toBe('a; b; c');
+    expect(box('a', 'b', 'c', 'd')).toBe('dates in words only');
+    // "1911-1940 and undated": common practice of finding aids.
+    expect(box('1911', 'undated', '1940', 'undated')).toBe('1911-1940 and undated');
+    expect(box('1911', 'the flood')).toBe('1911; the flood');
+    expect(box('1911', 'the flood', 'undated')).toBe('1911; the flood and undated');
+    const long = 'from the day on which Thea first went to Nordvik until she came home to the orchard';
+    expect(box('1911', long)).toBe('1911; dates in words');
+    const shortened = box(long) ?? '';
+    expect(shortened.endsWith('…') && long.startsWith(`${shortened.slice(0, -1)} `)).toBe(true);
+    expect(shortened.length).toBeLessThan(64);
+    expect(labelsOf(collection(dated(long)))[0]?.dates).toBe(shortened);
+  });
+
+  test('a box with one thing of which the date is in words has those words', () => {
+    const diaries = someThing({
+      row: 2,
+      title: 'Pocket diaries of Thea',
+      kind: 'diaries',
+      date: dated('her years on the ferry'),
+      box: '7',
+    });
+    const labels = labelsOf(arrange({ settings: someSettings(), things: [diaries] }, '2026-05-14'));
+    expect(labels.map(({ dates }) => dates)).not.toContain('undated');
+    expect(labels.find(({ key }) => key === 'box 7')?.dates).toBe('her years on the ferry');
+  });
+
+  test('a folder that names no box is labelled with that of the unit above it, or the one before it', () => {
+    const folder = (number: string, type = 'Folder') => ({ type, number });
+    const box = (number: string) => ({ type: 'Box', number });
+    const keys = (...units: unknown[]) => labelsOf(collection(...units)).map(({ key }) => key);
+    const file = unit('file', { title: 'Tolls', containers: [folder('2', 'flatfolder')] });
+    expect(keys(unit('series', { title: 'Ferry', containers: [box('1')], children: [file] }))).toEqual([
+      'Box 1, flatfolder 2',
+      'Box 1',
+    ]);
+    const spread = [box('1'), folder('5'), box('2'), folder('6')];
+    expect(keys(unit('file', { title: 'Tolls', containers: spread })).slice(0, 2)).toEqual([
+      'Box 1, Folder 5',
+      'Box 2, Folder 6',
+    ]);
+    // In which of the two it stands, the finding aid does not say.
+    const either = unit('series', { title: 'Ferry', containers: [box('1'), box('2')], children: [file] });
+    expect(keys(either)).toContain('flatfolder 2');
+  });
+
   test('of an arranged list', () => {
     const things = [
       someThing({ row: 2, kind: 'letter', box: '2', date: dated('1911') }),

@@ -1,9 +1,12 @@
+import { foldersText } from '../catalogue/numbers-file.ts';
 import { sayCommand } from '../catalogue/say-command.ts';
+import { numbersInWords } from '../catalogue/say-container.ts';
 import { sayCount } from '../catalogue/say-count.ts';
 import type { Settings } from '../catalogue/settings.ts';
-import type { Settled } from '../catalogue/settled.ts';
+import { boxesOf, type Settled } from '../catalogue/settled.ts';
 import { folderCount, foldersOf } from '../housing/placed.ts';
 import { sayFoldersAndBoxes } from '../housing/say-boxes.ts';
+import { PACKAGE } from '../housing/shelve.ts';
 import { sayGone } from './number-history.ts';
 import { referenceCodes } from './reference-codes.ts';
 import type { Settling } from './settle.ts';
@@ -25,13 +28,14 @@ export function* saySettling(
   const all = `${sayCount(live.length, 'thing')}${shelved === '' ? '' : ` in ${shelved}`}`;
   const { fresh, moved } = newsOf(live, settled);
   const gone = newlyGone(rows, settled);
-  const isNew = given.size + fresh + moved + gone.length > 0;
+  const isNew = given.size + fresh.length + moved + gone.length > 0;
   yield isNew
-    ? `Settled: ${all}${settled.length === 0 ? '' : `; ${sayNews(fresh, moved)}`}.`
+    ? `Settled: ${all}${settled.length === 0 ? '' : `; ${sayNews(fresh.length, moved)}`}.`
     : `Nothing new to settle. Settled before: ${all}.`;
   if (given.size > 0) {
     yield `${sayCount(given.size, 'thing')} had no number and got one in list.csv; the list as it was is kept beside it${kept === undefined ? '' : ` as ${kept}`}.`;
   }
+  if (settled.length > 0) yield* sayWhere(fresh, codeOf);
   for (const { place, title, why } of gone) {
     yield `${codeOf(place)}  ${title}: ${sayGone(why, codeOf)}. Its number is not used again.`;
   }
@@ -41,10 +45,41 @@ export function* saySettling(
   if (!isNew) return;
   const code = newFolder(live, settled);
   const which = settled.length === 0 ? 'each folder' : 'each new folder';
-  const labels = `Labels: ${sayCommand('labels', folder, '--out', 'labels.pdf')}`;
+  const print = ['labels', folder, '--out', 'labels.pdf'] as const;
+  const labels =
+    settled.length === 0
+      ? `Labels: ${sayCommand(...print)}`
+      : `Labels that are new or changed: ${sayCommand(...print, '--new')}`;
   yield code === undefined
     ? labels
     : `The code of ${which}, such as ${codeOf(code)}, may be written on it now, in pencil. ${labels}`;
+}
+
+// So many new things are told one by one; numbers.csv has them all.
+const TOLD = 10;
+
+/** Where new things lie, a line each: `no. 36 Ferry whistle: FO/12/3/1, folder 17, box 15`. */
+function* sayWhere(
+  fresh: readonly Settled[],
+  codeOf: (place: readonly number[]) => string,
+): Generator<string> {
+  for (const row of fresh.slice(0, TOLD)) {
+    const where = [codeOf(row.place), sayFolder(row), sayBox(row)];
+    yield `no. ${row.number} ${row.title}: ${where.filter((part) => part !== '').join(', ')}`;
+  }
+  if (fresh.length > TOLD) yield `and ${fresh.length - TOLD} more, which stand in numbers.csv`;
+}
+
+function sayFolder(row: Settled): string {
+  const number = foldersText(row);
+  return number === '' ? '' : `${row.lastFolder === undefined ? 'folder' : 'folders'} ${number}`;
+}
+
+function sayBox(row: Settled): string {
+  const [first, ...others] = boxesOf(row);
+  if (first === undefined) return '';
+  const [one, several] = row.boxKind?.startsWith(PACKAGE) ? ['package', 'packages'] : ['box', 'boxes'];
+  return others.length === 0 ? `${one} ${first}` : `${several} ${numbersInWords([first, ...others])}`;
 }
 
 /** The place of the first folder in which nothing was settled before; undefined where there is none. */
@@ -62,11 +97,11 @@ function newlyGone(rows: readonly Settled[], before: readonly Settled[]) {
   );
 }
 
-/** How many things are new, and how many lie elsewhere than before. */
+/** Which things are new, and how many lie elsewhere than before. */
 function newsOf(live: readonly Settled[], before: readonly Settled[]) {
   const numbers = new Set(before.map(({ number }) => number));
   const places = new Set(before.map(key));
-  const fresh = live.filter(({ number }) => !numbers.has(number)).length;
+  const fresh = live.filter(({ number }) => !numbers.has(number));
   const moved = live.filter((row) => numbers.has(row.number) && !places.has(key(row))).length;
   return { fresh, moved };
 }

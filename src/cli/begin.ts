@@ -1,5 +1,6 @@
 import { type Command, Option } from 'commander';
 import type { Start } from '../catalogue/begin-template.ts';
+import type { Finding } from '../catalogue/finding.ts';
 import { sayCommand } from '../catalogue/say-command.ts';
 import { sayCount } from '../catalogue/say-count.ts';
 import { DIR, JSON_OPTION, printJson, printLines } from './options.ts';
@@ -77,13 +78,15 @@ async function asked(given: Start): Promise<Start | undefined> {
 async function showPreview(folder: string, from: string | undefined, json?: true): Promise<void> {
   const { previewCatalogue, previewFile } = await import('../catalogue/preview.ts');
   const read = from === undefined ? await previewCatalogue(folder) : await previewFile(from);
+  if (mustBeMended(read.findings)) process.exitCode = 1;
   if (json) return printJson(read);
   const { sayPreview } = await import('./preview.ts');
   const { printFindings } = await import('./findings.ts');
   printLines(sayPreview(read.tables));
   printFindings(read.findings, process.stderr, false);
-  if (read.findings.some(({ weight }) => weight === 'must')) process.exitCode = 1;
 }
+
+const mustBeMended = (findings: readonly Finding[]) => findings.some(({ weight }) => weight === 'must');
 
 async function fromNothing(folder: string, start: Start, json?: true): Promise<void> {
   const { beginCatalogue } = await import('../catalogue/begin.ts');
@@ -104,12 +107,15 @@ async function fromNothing(folder: string, start: Start, json?: true): Promise<v
 async function fromList(folder: string, from: string, start: Start, json?: true): Promise<void> {
   const { beginFrom } = await import('../catalogue/begin-from.ts');
   const { files, tables, findings } = await beginFrom(folder, from, start);
+  if (mustBeMended(findings)) process.exitCode = 1;
   if (json) return printJson({ folder, files, tables, findings });
   const { sayPreview } = await import('./preview.ts');
   const { printFindings } = await import('./findings.ts');
   printLines(sayPreview(tables));
   printFindings(findings, process.stderr, false);
   say(`Made ${files.join(', ')}.`);
+  if (mustBeMended(findings))
+    say('Before it can be arranged, what is marked “must” above has to be mended in the list.');
   say('Where something is understood wrongly, mend the list, or say it under “list” in collection.yaml.');
   say(`See it again with: ${sayCommand('begin', folder, '--preview')}`);
   say(`Fill in collection.yaml. Then run: ${sayCommand('arrange', folder)}`);

@@ -8,7 +8,8 @@ export function noTitle(file: string, row: number, others: readonly string[]): F
     weight: 'must',
     place: { file, row, column: 'title' },
     found: `The row has no title; it holds ${others.slice(0, 3).map(quoted).join(', ')}${others.length > 3 ? ', …' : ''}.`,
-    advice: 'Say in a few words what the thing is, or empty the whole row.',
+    advice:
+      'Say in a few words what the thing is. A remark that is no thing goes into collection.yaml, under “notes” or “history”; then empty the row.',
   };
 }
 

@@ -48,6 +48,41 @@ describe('what settling says', () => {
     );
   });
 
+  test('where the new things went, one by one, once something was settled before', () => {
+    const cwd = catalogue({ 'list.csv': LIST });
+    expect(settle(cwd).out).not.toMatch(/^no\. /m);
+    const list = readFileSync(join(cwd, 'list.csv'), 'utf8');
+    writeFileSync(join(cwd, 'list.csv'), `${list},Ferry whistle,1920,whistle\n,Toll of July,1913,letter\n`);
+    const { out } = settle(cwd);
+    const numbers = readFileSync(join(cwd, 'numbers.csv'), 'utf8');
+    // number,title,code,groups,filed under,folder,…,box: what numbers.csv has is what is said.
+    const [headings = [], ...rows] = numbers
+      .replace('\uFEFF', '')
+      .trim()
+      .split(/\r?\n/)
+      .map((line) => line.split(','));
+    const cell = (number: string, heading: string) =>
+      rows.find(([first]) => first === number)?.[headings.indexOf(heading)];
+    const code = (number: string) => cell(number, headings[2] ?? '');
+    expect(out.match(/^no\. .*$/gm)?.sort()).toEqual([
+      `no. 3 Ferry whistle: ${code('3')}, box ${cell('3', 'box')}`,
+      `no. 4 Toll of July: ${code('4')}, folder ${cell('4', 'folder')}, box ${cell('4', 'box')}`,
+    ]);
+    expect(out).toMatch(/Labels that are new or changed: kinfonds labels .*--out labels\.pdf --new$/m);
+    expect(settle(cwd).out).not.toMatch(/^no\. /m);
+  });
+
+  test('of more than ten new things the first ten, and how many more', () => {
+    const cwd = catalogue({ 'list.csv': LIST });
+    settle(cwd);
+    const list = readFileSync(join(cwd, 'list.csv'), 'utf8');
+    const more = Array.from({ length: 13 }, (_, index) => `,Ticket ${index},1930,ticket\n`).join('');
+    writeFileSync(join(cwd, 'list.csv'), list + more);
+    const { out } = settle(cwd);
+    expect(out.match(/^no\. /gm)).toHaveLength(10);
+    expect(out).toMatch(/^and 3 more/m);
+  });
+
   test('what was taken out is something new', () => {
     const cwd = catalogue({ 'list.csv': LIST });
     settle(cwd);

@@ -1,6 +1,7 @@
 import type { Thing } from '../catalogue/thing.ts';
 import type { DangerColumn, DangerWord } from './danger-words.ts';
 import { type Material, materialOf, materialSaid } from './material.ts';
+import { isOwnRust } from './own-rust.ts';
 import { isBeside, isDenied, isEnclosed, isOfItsBody, isStory, isToldOf } from './word-context.ts';
 import type { Met } from './word-finder.ts';
 
@@ -28,6 +29,7 @@ export function counts(met: Met<ReadyWord>, column: DangerColumn, thing: Thing):
   if (companions !== undefined && !isBeside(met, companions)) return false;
   const material = materialAt(met, column, thing);
   if (material === 'digital') return false;
+  if (met.row.hazard === 'fasteners' && isOwnRust(met, thing)) return false;
   const isThing = columns.includes('kind');
   if (column === 'condition') return of?.includes(material) !== false || (isThing && isEnclosed(met));
   if (column !== 'kind' && column !== 'size' && isToldOf(met, column === 'note')) return false;

@@ -16,8 +16,8 @@ const TITLES = 4;
 const STRETCHES = 20;
 
 /**
- * Several things in one sentence: “A” (row 2), “B” (no. 4, row 5) and 3 more (nos. 8, 11-12, rows 9, 12-13). Numbers by which a living person
- * could be harmed are blotted out of the titles.
+ * Several things in one sentence: “A” (row 2), “B” (no. 4, row 5) and 3 more (nos. 8, 11-12, rows 9, 12-13). Numbers
+ * by which a living person could be harmed are blotted out of the titles.
  */
 export function sayThings(things: readonly SaidRow[]): string {
   const named = things.slice(0, things.length === TITLES + 1 ? TITLES + 1 : TITLES);

@@ -140,6 +140,8 @@ Bullet pencil | object | 1940
 Fishing reel | reel | 1960
 Brooch with a loose pin | jewellery | 1925 | | pin bent
 Tin of nails | object | 1950 | | rusty
+Tin of ferry tickets | | 1920 | | rusty
+Tobacco tin, Nordvik | | 1920 | | rust along the lid
 Box of buttons |  | 1950 | From the rifle and gun club.
 Chemical works token | token | 1930
 Letter with the doctor's bill for the dog | letter | 1979

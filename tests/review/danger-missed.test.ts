@@ -150,6 +150,13 @@ describe('other things that were missed', () => {
     expect(rulesOn(isNot)).not.toContain(hazard);
   });
 
+  test('rust of a clip counts in a tin too, and of what no title tells to be metal', () => {
+    const rusty = (title: string, condition: string) => rulesOn({ title, date: dated('1920'), condition });
+    expect(rusty('Tin of ferry tickets', 'rusty clip')).toEqual(['fasteners']);
+    expect(rusty('Tickets from the tin', 'rusty')).toEqual(['fasteners']);
+    expect(rusty('Box of letters', 'rusty')).toEqual(['fasteners']);
+  });
+
   test('rust is left on film, on glass and on tintypes, and is taken off papers', () => {
     const rusty = (kind: string) =>
       rulesOn({ title: 'Ferry', kind, date: dated('1995'), condition: 'rusty clip' });

@@ -37,8 +37,13 @@ export function folderTitle(
   return `${capitalised(label)}: ${nature}`;
 }
 
-// DACS 2.3.18: up to three forms of material are named, the most predominant first; beyond that, the group's name.
-function natureOf(counts: readonly Count[]): string | undefined {
+/**
+ * The nature of the materials of a folder: DACS 2.3.18. Up to three forms of material are named, the most predominant
+ * first.
+ * @param counts the most frequent first
+ * @returns undefined where there are more, or where nothing is known of some; the folder is then called as its group is
+ */
+export function natureOf(counts: readonly Count[]): string | undefined {
   if (counts.some(isUnnamed)) return undefined;
   const forms = counts.map(unitFor);
   if (forms.length > 3) return undefined;

@@ -1,14 +1,19 @@
 import type { LanguageUse } from '../catalogue/component.ts';
 import type { SortSettings } from '../catalogue/settings.ts';
 import type { Thing } from '../catalogue/thing.ts';
-import { countByKind, unitFor } from '../kinds/extents.ts';
+import { type Count, countByKind, unitFor } from '../kinds/extents.ts';
 
 // DACS chapter 1 requires these at the top of every description. Where collection.yaml is silent, the finding aid
 // says only what is certain; `check` asks for better words.
 
+/** How a scope ends that nobody wrote. */
+export const COUNTED_SCOPE = 'This summary was counted from the list of the collection.';
+
 /** Scope and content (DACS 3.1) as far as the list itself tells: how many of what. */
-export function scopeFromList(things: readonly Thing[]): string {
-  const counts = countByKind(things);
+export const scopeFromList = (things: readonly Thing[]): string => scopeFromCounts(countByKind(things));
+
+/** @param counts the most frequent first */
+export function scopeFromCounts(counts: readonly Count[]): string {
   const said = counts
     .slice(0, 8)
     .map((count) =>
@@ -17,7 +22,7 @@ export function scopeFromList(things: readonly Thing[]): string {
         : `${count.approximate ? 'about ' : ''}${count.number} ${unitFor(count)}`,
     );
   const rest = counts.length > said.length ? ', and other kinds' : '';
-  return `The collection holds ${said.join(', ')}${rest}. This summary was counted from the list of the collection.`;
+  return `The collection holds ${said.join(', ')}${rest}. ${COUNTED_SCOPE}`;
 }
 
 const FOLDERS: Record<SortSettings['folders'], string> = {

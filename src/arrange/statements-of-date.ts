@@ -3,8 +3,8 @@ import type { Thing } from '../catalogue/thing.ts';
 import { bulkDates, displayDate, inclusiveDatesWithGaps } from '../dates/index.ts';
 import { edtfOf } from './order.ts';
 
-// DACS 2.4.16: "undated", never "n.d." or "s.d."
-const UNDATED: DateStatement = { type: 'inclusive', expression: 'undated' };
+/** DACS 2.4.16: "undated", never "n.d." or "s.d." */
+export const UNDATED: DateStatement = { type: 'inclusive', expression: 'undated' };
 
 /** DACS 2.4.10: bulk dates only beside inclusive ones, and named as such. */
 function statements(inclusive: DateStatement, bulk: string | undefined): DateStatement[] {
@@ -39,9 +39,27 @@ function noteOn(written: string, alternatives: readonly string[] = []): string {
 
 /** The dates of things taken together: inclusive dates, large gaps shown, and bulk dates (DACS 2.4.7, 2.4.10, 2.4.11). */
 export function datesOfThings(things: readonly Thing[]): DateStatement[] {
-  const pieces = piecesByDate(things);
+  // How many pieces have each date: a bundle of three hundred weighs more than a card.
+  const pieces: PiecesByDate = new Map();
+  for (const thing of things) addPieces(pieces, edtfOf(thing), thing.quantity);
+  return datesOfPieces(pieces) ?? datesInWords(things);
+}
+
+/** How many pieces have a date, by their dates in EDTF. */
+export type PiecesByDate = Map<string, number>;
+
+/** @param number of pieces; one, where nobody says how many */
+export function addPieces(pieces: PiecesByDate, edtf: string | undefined, number = 1): void {
+  if (edtf !== undefined) pieces.set(edtf, (pieces.get(edtf) ?? 0) + number);
+}
+
+/**
+ * The statements of date of a whole from the dates of its pieces: DACS 2.4.7, 2.4.10, 2.4.11.
+ * @returns undefined where none has a date that could be read
+ */
+export function datesOfPieces(pieces: PiecesByDate): DateStatement[] | undefined {
   const edtf = inclusiveDatesWithGaps(pieces.keys());
-  if (edtf === undefined) return datesInWords(things);
+  if (edtf === undefined) return undefined;
   return statements({ type: 'inclusive', expression: displayDate(edtf), edtf }, bulkDates(pieces));
 }
 
@@ -51,14 +69,4 @@ function datesInWords(things: readonly Thing[]): DateStatement[] {
   const words = [...new Set(unread)];
   if (words.length === 0) return [UNDATED];
   return [{ type: 'inclusive', expression: words.length > 3 ? 'dates in words only' : words.join('; ') }];
-}
-
-/** How many pieces have each date: a bundle of three hundred weighs more than a card. */
-function piecesByDate(things: readonly Thing[]): Map<string, number> {
-  const pieces = new Map<string, number>();
-  for (const thing of things) {
-    const edtf = edtfOf(thing);
-    if (edtf !== undefined) pieces.set(edtf, (pieces.get(edtf) ?? 0) + (thing.quantity ?? 1));
-  }
-  return pieces;
 }

@@ -104,6 +104,53 @@ describe('without what is restricted', () => {
     );
   });
 
+  // DACS 2.3.18, and what the same list without the closed things gives.
+  test.each<[string, Partial<Thing>[], Partial<Thing>[], string]>([
+    ['letters that nobody counted', [{ kind: 'letters' }], [{ kind: 'postcard', quantity: 3 }], 'Letters'],
+    ['a number nobody could read', [{ kind: 'letter', quantityUnread: true }], [{ kind: 'map' }], 'Letters'],
+    ['one of several', [{ kind: 'letter' }], [{ kind: 'letters' }, { kind: 'photo', quantity: 9 }], 'Letter'],
+    ['what is an object in the table', [{ kind: 'violins' }], [{ kind: 'postcard', quantity: 3 }], 'Violins'],
+    ['the same order', [{ kind: 'map' }, { kind: 'letters' }], [{ kind: 'recipes' }], 'Map and letters'],
+    ['a word with a comma in it', [{ kind: 'flotsam, tarred' }], [{ kind: 'letters' }], 'Flotsam, tarred'],
+    ['a word not in the tables', [{ kind: 'flotsam', quantityUnread: true }], [{ kind: 'map' }], 'Flotsam'],
+    ['only closed ones uncounted', [{ kind: 'map', quantity: 2 }], [{ kind: 'postcards' }], 'Maps'],
+  ])('no title names a kind of which nothing is left: %s', (_, open, closed, title) => {
+    const shut = closed.map((thing) => ({ ...thing, access: 'closed' }));
+    const titles = (things: Partial<Thing>[], label: string, key: string) => {
+      const filed = inSeries(things).map((thing) => ({ ...thing, [key]: label }));
+      const sort = { ...together.sort, folders: key === 'series' ? 'group' : key };
+      return withoutRestricted(aidOf(filed, { sort })).collection.children[0]?.children[0]?.title;
+    };
+    const inside = `${title.charAt(0).toLowerCase()}${title.slice(1)}`;
+    for (const things of [open, [...open, ...shut], [...shut, ...open]]) {
+      expect(titles(things, 'Family', 'series')).toBe(title);
+      expect(titles(things, 'Crossing: the flood', 'occasion')).toBe(`Crossing: the flood: ${inside}`);
+    }
+  });
+
+  test('the summary of the whole counts what is left, and says what nobody counted', () => {
+    const open = [{ kind: 'letters' }, { kind: 'map', quantity: 2 }, {}];
+    const closed = { kind: 'postcard', quantity: 3, access: 'closed' };
+    const left = withoutRestricted(aidOf([...open, closed])).collection;
+    expect(left.scopeAndContent).toBe(aidOf(open).collection.scopeAndContent);
+    expect(left.scopeAndContent).toContain('2 maps, 1 item, letters that are not counted');
+  });
+
+  test('the parts of a folder keep their numbers where their titles name other kinds', () => {
+    const aid = aidOf(inSeries([{ kind: 'letters' }, { kind: 'postcard', access: 'closed' }]), together);
+    const part = (title: string): FindingAid => {
+      const [series] = aid.collection.children;
+      const children = series?.children.map((folder) => ({ ...folder, title })) ?? [];
+      const all = series === undefined ? [] : [{ ...series, children }];
+      return { ...aid, collection: { ...aid.collection, children: all } };
+    };
+    const left = (title: string) => withoutRestricted(part(title)).collection.children[0]?.children[0]?.title;
+    expect(left('Postcard and letters (1 of 2)')).toBe('Letters (1 of 2)');
+    // Somebody wrote these.
+    expect(left('Letter')).toBe('Letter');
+    expect(left('Postcard and letters from the landing')).toBe('Postcard and letters from the landing');
+  });
+
   test('what the author said of the whole stays where the closed thing had no part in it', () => {
     const dates = '1900-2000';
     const inside = { ...CLOSED, date: dated('1954') };

@@ -84,7 +84,7 @@ export function summaryOf(
       code: unit.referenceCode ?? '',
       title: unit.title,
       dates: datesOf(unit),
-      extent: sayExtent(unit.extents.filter(({ type }) => type === 'materialtype').slice(0, 3)),
+      extent: sayExtent(unit.extents.filter(({ type }) => type === 'materialtype')),
     })),
     restricted: [...restrictedIn(collection)],
     withCondition:

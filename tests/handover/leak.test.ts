@@ -221,13 +221,15 @@ test('nothing that stays is anywhere in the package, and everything that goes is
         );
         for (const word of shown.filter((one) => one.includes('inside'))) expect(metadata).toContain(word);
 
-        // Counts: the pieces of the whole are those of the given rows; a number that cannot be read counts for nothing.
+        // Counts: the pieces of the whole are those of the given rows. A number that cannot be read counts for nothing,
+        // and so does a word for several without a number.
         const counted = new Map([
-          ['', 1],
           ['3', 3],
           ['about 40', 40],
         ]);
-        const pieces = whole.given.reduce((sum, { quantity }) => sum + (counted.get(quantity) ?? 0), 0);
+        const countOf = ({ kind, quantity }: (typeof whole.given)[number]) =>
+          quantity === '' ? Number(kind !== 'letters') : (counted.get(quantity) ?? 0);
+        const pieces = whole.given.reduce((sum, one) => sum + countOf(one), 0);
         const json = [...files].find(([name]) => name.endsWith('finding-aid.json'))?.[1].toString() ?? '{}';
         const extents: { unit: string; quantity: number }[] = JSON.parse(json).collection.extents;
         // Where nothing is counted and nothing lies in a box, the rows of the list stand in.

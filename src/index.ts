@@ -61,4 +61,5 @@ export type { OutFile } from './export/out-file.ts';
 
 export { type BagVerdict, type ByteStep, verifyBag } from './handover/bag/index.ts';
 export type { SchemaPlaces } from './xml/schema-folders.ts';
-export { type Validation, type ValidationMessage, validateXml, validatorWith } from './xml/validate.ts';
+export { validateXml, validatorWith } from './xml/validate.ts';
+export type { Validation, ValidationMessage } from './xml/validation.ts';

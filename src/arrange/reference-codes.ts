@@ -7,8 +7,8 @@ export interface UnitCode {
 }
 
 /**
- * Gives codes by place: the prefix (the recipient's, if there is one), then the number of each unit within the one above, from 1. ISAD(G) 3.1.1.
- * The id holds the same numbers, so that it stays as long as the code does.
+ * Gives codes by place: the prefix (the recipient's, if there is one), then the number of each unit within the one
+ * above, from 1. ISAD(G) 3.1.1. The id holds the same numbers, so that it stays as long as the code does.
  */
 export function codesFor(settings: Pick<Settings, 'prefix' | 'separator' | 'recipient'>) {
   const { separator } = settings;

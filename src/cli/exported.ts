@@ -1,6 +1,8 @@
 import { dirname, sep } from 'node:path';
+import { addTo } from '../catalogue/add-to.ts';
 import type { FindingAid } from '../catalogue/finding-aid.ts';
 import type { FormatName } from '../catalogue/format-names.ts';
+import { sayCount } from '../catalogue/say-count.ts';
 import type { NotHeld } from '../export/ead/not-held.ts';
 import type { Exported } from '../export/index.ts';
 import { printable } from './printable.ts';
@@ -19,15 +21,12 @@ export function printExported(written: readonly Exported[], out: string): void {
     );
   for (const one of written) {
     const folder = dirname(one.path);
-    const others = folders.get(folder);
     if (folder === dirname(`${out}${sep}file`)) say(one.path, one);
-    else if (others === undefined) folders.set(folder, [one]);
-    else others.push(one);
+    else addTo(folders, folder, one);
   }
   for (const [folder, files] of folders) {
-    const count = `${files.length} ${files.length === 1 ? 'file' : 'files'}`;
     const validated = files.find(({ validation }) => validation !== undefined) ?? files[0];
-    if (validated !== undefined) say(`${folder}${sep} (${count})`, validated);
+    if (validated !== undefined) say(`${folder}${sep} (${sayCount(files.length, 'file')})`, validated);
   }
   const validations = written.flatMap(({ validation }) => validation ?? []);
   for (const validation of validations.filter(hasDetails)) {

@@ -1,5 +1,5 @@
 import type { Command } from 'commander';
-import type { Validation } from '../xml/validate.ts';
+import type { Validation } from '../xml/validation.ts';
 import { JSON_OPTION, printJson, SCHEMAS_OPTION, schemasFolder } from './options.ts';
 import { progress } from './progress.ts';
 

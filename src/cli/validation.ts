@@ -1,5 +1,5 @@
 import type { FoundSchema } from '../xml/schemas.ts';
-import type { Validation, ValidationMessage } from '../xml/validate.ts';
+import type { Validation, ValidationMessage } from '../xml/validation.ts';
 import { coloured } from './colour.ts';
 
 /** So many faults of one file are shown; the rest are counted. */

@@ -1,6 +1,6 @@
 import type { Command } from 'commander';
 import type { BagVerdict } from '../handover/bag/index.ts';
-import type { Validation } from '../xml/validate.ts';
+import type { Validation } from '../xml/validation.ts';
 import { JSON_OPTION, printJson, printLines, SCHEMAS_OPTION, schemasFolder } from './options.ts';
 import { printable } from './printable.ts';
 import { withBar } from './progress.ts';

@@ -1,3 +1,4 @@
+import { addTo } from '../catalogue/add-to.ts';
 import { fold } from '../catalogue/fold.ts';
 import { mayBeOne } from './likeness.ts';
 import { cellText, type ListRow, type ListTable } from './list-table.ts';
@@ -70,10 +71,7 @@ function joinAgreeing(
   const waiting = new Map<string, ListRow[]>();
   for (const other of leftInB(pairs, b.rows)) {
     const key = look(other);
-    if (key === undefined) continue;
-    const list = waiting.get(key);
-    if (list === undefined) waiting.set(key, [other]);
-    else list.push(other);
+    if (key !== undefined) addTo(waiting, key, other);
   }
   for (const one of leftInA(pairs, a.rows)) {
     const candidates = waiting.get(look(one) ?? '') ?? [];

@@ -1,3 +1,5 @@
+import { addTo } from '../catalogue/add-to.ts';
+
 /** What belongs together on two sides; whatever is joined stays so. */
 export interface Pairs<One> {
   /** The partner on the second side. */
@@ -62,10 +64,7 @@ export function joinInOrder<One>(
   const waiting = new Map<string, One[]>();
   for (const b of leftInB(pairs, bs)) {
     const key = keyOf(b);
-    if (key === undefined) continue;
-    const list = waiting.get(key);
-    if (list === undefined) waiting.set(key, [b]);
-    else list.push(b);
+    if (key !== undefined) addTo(waiting, key, b);
   }
   // Where each list has been read to, so that a key that all have in common does not take the square of the time.
   const begun = new Map<string, number>();

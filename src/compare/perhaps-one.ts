@@ -1,3 +1,4 @@
+import { addTo } from '../catalogue/add-to.ts';
 import { fold } from '../catalogue/fold.ts';
 import { wordsInCommon } from './likeness.ts';
 
@@ -44,11 +45,6 @@ export function perhapsOne(onlyA: readonly LoneRow[], onlyB: readonly LoneRow[])
 
 function gathered<Key>(rows: readonly LoneRow[], keyOf: (row: LoneRow) => Key): Map<Key, LoneRow[]> {
   const found = new Map<Key, LoneRow[]>();
-  for (const row of rows) {
-    const key = keyOf(row);
-    const list = found.get(key);
-    if (list === undefined) found.set(key, [row]);
-    else list.push(row);
-  }
+  for (const row of rows) addTo(found, keyOf(row), row);
   return found;
 }

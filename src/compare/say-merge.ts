@@ -1,3 +1,4 @@
+import { sayCount } from '../catalogue/say-count.ts';
 import type { MergedLists } from './merge-lists.ts';
 
 /** So many rows are named; the rest are counted. */
@@ -16,9 +17,9 @@ export function* sayMerge(
   const { inBoth, onlyInA, onlyInB, conflicts, withoutNumber, copiesOfB, leftOut } = merged;
   const doubles = merged.perhapsOne;
   const [a, b] = names;
-  yield `${file}: ${count(merged.rows.length, 'row')}, ${inBoth} in both lists, ${onlyInA} only in ${a}, ${onlyInB} only in ${b}.`;
+  yield `${file}: ${sayCount(merged.rows.length, 'row')}, ${inBoth} in both lists, ${onlyInA} only in ${a}, ${onlyInB} only in ${b}.`;
   if (conflicts.length > 0) {
-    yield `${count(conflicts.length, 'row')} on which they do not agree: what ${a} says was kept, and what ${b} says stands in the column “Differs”. Decide on each, then empty that cell.`;
+    yield `${sayCount(conflicts.length, 'row')} on which they do not agree: what ${a} says was kept, and what ${b} says stands in the column “Differs”. Decide on each, then empty that cell.`;
     for (const { row, title, cells } of conflicts.slice(0, NAMED)) {
       yield `  row ${row}  ${line(title)}`;
       for (const { column, kept, other } of cells) {
@@ -29,7 +30,7 @@ export function* sayMerge(
     yield* more(conflicts.length);
   }
   if (withoutNumber.length > 0) {
-    yield `${count(withoutNumber.length, 'row')} only in ${b} with a number that another thing has in ${a}: they have no number now, and the old one stands in the column “Differs”. If it is written on the thing, correct it there too.`;
+    yield `${sayCount(withoutNumber.length, 'row')} only in ${b} with a number that another thing has in ${a}: they have no number now, and the old one stands in the column “Differs”. If it is written on the thing, correct it there too.`;
     for (const { row, title, number } of withoutNumber.slice(0, NAMED))
       yield `  row ${row}  ${line(title)} (was ${number})`;
     yield* more(withoutNumber.length);
@@ -56,7 +57,5 @@ export function* sayMerge(
 function* more(total: number): Generator<string> {
   if (total > NAMED) yield `  … and ${total - NAMED} more; --json shows all.`;
 }
-
-const count = (number: number, one: string) => `${number} ${one}${number === 1 ? '' : 's'}`;
 
 const line = (text: string) => `“${text.replace(/\s+/g, ' ')}”`;

@@ -1,3 +1,4 @@
+import { addTo } from '../catalogue/add-to.ts';
 import type { Changed, MovedUnit, PlacedUnit, UnitName } from './model.ts';
 import { sayFields } from './say-fields.ts';
 
@@ -34,9 +35,7 @@ export function* sayMoved(moved: readonly MovedUnit[]): Generator<string> {
     const way = one.reordered
       ? `in another order in ${sayUnit(one.from, one.to)}:`
       : `from ${sayUnit(one.from)}\n  to ${sayUnit(one.to)}:`;
-    const others = ways.get(way);
-    if (others === undefined) ways.set(way, [one]);
-    else others.push(one);
+    addTo(ways, way, one);
   }
   for (const [way, some] of ways) {
     yield* way.split('\n');

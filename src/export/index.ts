@@ -6,7 +6,7 @@ import { makeFolder } from '../catalogue/make-folder.ts';
 import { type StagedFolder, stageFolder } from '../catalogue/stage-folder.ts';
 import { stage } from '../catalogue/write-whole.ts';
 import type { SchemaPlaces } from '../xml/schema-folders.ts';
-import type { Validation } from '../xml/validate.ts';
+import type { Validation } from '../xml/validation.ts';
 import { withCopiesAt } from './copies-at.ts';
 import { FOLDERS, FORMATS, type Pictures } from './formats.ts';
 import type { OutFile } from './out-file.ts';

@@ -1,3 +1,4 @@
+import { addTo } from '../catalogue/add-to.ts';
 import type { Finding, Place } from '../catalogue/finding.ts';
 import { fold } from '../catalogue/fold.ts';
 import type { Thing } from '../catalogue/thing.ts';
@@ -54,9 +55,7 @@ function finder<Mark extends { words: readonly string[] }>(
   const byFirst = new Map<string, Mark[]>();
   for (const mark of marks) {
     const [first = ''] = mark.words;
-    const known = byFirst.get(first);
-    if (known === undefined) byFirst.set(first, [mark]);
-    else known.push(mark);
+    addTo(byFirst, first, mark);
   }
   return (words) =>
     new Set(

@@ -1,7 +1,7 @@
 import type { XmlDocument, XmlElement, XmlTreeNode } from 'libxml2-wasm';
 import { documentTypeOf } from './document-type.ts';
 import { legible } from './legible.ts';
-import type { ValidationMessage } from './validate.ts';
+import type { ValidationMessage } from './validation.ts';
 import { toXlink, XLINK_NAMESPACE } from './xlink-attributes.ts';
 
 /** The namespace that came with the schema of EAD 2002; the DTD before it had none. */

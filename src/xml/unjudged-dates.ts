@@ -1,6 +1,6 @@
 import type { XmlAttribute, XmlDocument } from 'libxml2-wasm';
 import { legible } from './legible.ts';
-import type { ValidationMessage } from './validate.ts';
+import type { ValidationMessage } from './validation.ts';
 
 // XML Schema Part 2: date, gYear, gYearMonth and dateTime.
 const DATE = /^-?\d{4}(?:-\d\d(?:-\d\d(?:T\d\d:\d\d:\d\d(?:\.\d+)?)?)?)?(?:Z|[+-]\d\d:\d\d)?$/;

@@ -1,6 +1,6 @@
 import type { FindingAid } from '../../src/catalogue/finding-aid.ts';
 import type { FormatName } from '../../src/catalogue/format-names.ts';
-import { pathsOf, type Row, elementsOf as targetsOf } from '../../src/export/crosswalk/row.ts';
+import { NO_PLACE, type Places, type Row, elementsOf as targetsOf } from '../../src/export/crosswalk/row.ts';
 import { FORMATS } from '../../src/export/formats.ts';
 import { elementsOf, parseTree, type Tree } from './xml-tree.ts';
 
@@ -29,6 +29,21 @@ export const CROSSWALK_FORMATS: readonly {
     pathIn: inDublinCore,
   },
 ];
+
+/** The paths of a place, alternatives written out; none where there is no place. */
+function pathsOf(places: Places): string[] {
+  if (places === NO_PLACE) return [];
+  return (typeof places === 'string' ? [places] : places).flatMap((path) =>
+    path
+      .split('/')
+      .map((step) => step.split('|'))
+      .reduce<string[]>(
+        (paths, choices) =>
+          paths.flatMap((before) => choices.map((step) => (before === '' ? step : `${before}/${step}`))),
+        [''],
+      ),
+  );
+}
 
 /** A `c` stands for what `archdesc` is for the whole. */
 function inEad([, ...steps]: readonly string[]): string {

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { validateAgainst } from '../../src/xml/validate.ts';
+import { validateAgainst } from '../support/validate-against.ts';
 import { SMALL_SCHEMA, smallEad3 } from './small-file.ts';
 
 const LEVEL = '<xs:attribute name="level" type="xs:NMTOKEN"/>';

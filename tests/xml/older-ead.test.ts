@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { documentTypeOf } from '../../src/xml/document-type.ts';
-import { type Validation, validateXml } from '../../src/xml/validate.ts';
+import { validateXml } from '../../src/xml/validate.ts';
+import type { Validation } from '../../src/xml/validation.ts';
 import { describeWithSchemas } from '../support/outside.ts';
 import { SMALL_EAD2002 } from '../support/small-ead2002.ts';
 

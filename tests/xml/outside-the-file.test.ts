@@ -6,7 +6,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { Validation } from '../../src/xml/validate.ts';
+import type { Validation } from '../../src/xml/validation.ts';
 import { SMALL_EAD3, said, smallEad3, validateSmall } from './small-file.ts';
 
 const CANARY = 'the-canary-that-nobody-may-see';

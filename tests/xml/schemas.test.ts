@@ -14,8 +14,9 @@ import { z } from 'zod';
 import { PUBLISHED, type PublishedSchema, XSD_FOLDER } from '../../src/xml/published.ts';
 import { cacheFolder, schemaFolders } from '../../src/xml/schema-folders.ts';
 import { findProfile, findSchema, listSchemas, sha256 } from '../../src/xml/schemas.ts';
-import { validateAgainst, validateXml } from '../../src/xml/validate.ts';
+import { validateXml } from '../../src/xml/validate.ts';
 import { describeWithSamples, describeWithSchemas } from '../support/outside.ts';
+import { validateAgainst } from '../support/validate-against.ts';
 
 let folder = '';
 beforeEach(() => {

@@ -1,5 +1,6 @@
 import type { FoundSchema } from '../../src/xml/schemas.ts';
-import { type Validation, validateAgainst } from '../../src/xml/validate.ts';
+import type { Validation } from '../../src/xml/validation.ts';
+import { validateAgainst } from '../support/validate-against.ts';
 
 const XSD = `<xs:schema xmlns:xs="http://www.w3.org/2001/XMLSchema" xmlns="http://ead3.archivists.org/schema/"
   targetNamespace="http://ead3.archivists.org/schema/" elementFormDefault="qualified">

@@ -67,18 +67,3 @@ export function elementsOf<Name extends string>(targets: Targets<Name>): Name[] 
   if (targets === NO_PLACE) return [];
   return typeof targets === 'string' ? [targets] : (Object.keys(targets) as Name[]);
 }
-
-/** The paths of a place, alternatives written out; none where there is no place. */
-export function pathsOf(places: Places): string[] {
-  if (places === NO_PLACE) return [];
-  return (typeof places === 'string' ? [places] : places).flatMap((path) =>
-    path
-      .split('/')
-      .map((step) => step.split('|'))
-      .reduce<string[]>(
-        (paths, choices) =>
-          paths.flatMap((before) => choices.map((step) => (before === '' ? step : `${before}/${step}`))),
-        [''],
-      ),
-  );
-}

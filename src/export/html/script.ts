@@ -1,9 +1,11 @@
 import { addWays } from './script/add-ways.ts';
 import { behaviour } from './script/behaviour.ts';
+import { fillIndex } from './script/fill-index.ts';
 import { makeFinder } from './script/find.ts';
 import { mistakes } from './script/mistakes.ts';
 import { questionOf } from './script/question.ts';
 import { readUnits } from './script/read-units.ts';
+import { showAnswers } from './script/show-answers.ts';
 import { showFound } from './script/show-found.ts';
 import { treeOf } from './script/tree.ts';
 import { wordReader } from './script/words.ts';
@@ -14,7 +16,18 @@ import { wordReader } from './script/words.ts';
  */
 export const SCRIPT = `'use strict';
 (${behaviour})({
-${Object.entries({ addWays, makeFinder, mistakes, questionOf, readUnits, showFound, treeOf, wordReader })
+${Object.entries({
+  addWays,
+  fillIndex,
+  makeFinder,
+  mistakes,
+  questionOf,
+  readUnits,
+  showAnswers,
+  showFound,
+  treeOf,
+  wordReader,
+})
   .map(([name, part]) => `${name}: ${part}`)
   .join(',\n')}
 });

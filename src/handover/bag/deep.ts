@@ -1,7 +1,7 @@
 import { realpathSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import type { SchemaPlaces } from '../../xml/schema-folders.ts';
-import type { Validation } from '../../xml/validate.ts';
+import type { Validation } from '../../xml/validation.ts';
 import { codeOf, lookThrough } from './tree.ts';
 
 /**

@@ -1,3 +1,4 @@
+import { addTo } from '../../catalogue/add-to.ts';
 import type { Finding } from '../../catalogue/finding.ts';
 import { nameKey } from './same-name.ts';
 import type { Tree } from './tree.ts';
@@ -18,12 +19,7 @@ export function otherForms(tree: Tree): (path: string, written: string) => strin
 
 function byKey(paths: Iterable<string>): Map<string, string[]> {
   const forms = new Map<string, string[]>();
-  for (const path of paths) {
-    const key = nameKey(path);
-    const alike = forms.get(key);
-    if (alike === undefined) forms.set(key, [path]);
-    else alike.push(path);
-  }
+  for (const path of paths) addTo(forms, nameKey(path), path);
   return forms;
 }
 

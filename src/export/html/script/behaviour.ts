@@ -1,9 +1,11 @@
 /// <reference lib="dom" />
 import type { addWays } from './add-ways.ts';
-import type { makeFinder } from './find.ts';
+import type { fillIndex } from './fill-index.ts';
+import type { Answer, makeFinder } from './find.ts';
 import type { mistakes } from './mistakes.ts';
 import type { Question, questionOf } from './question.ts';
 import type { readUnits } from './read-units.ts';
+import type { showAnswers } from './show-answers.ts';
 import type { showFound } from './show-found.ts';
 import type { treeOf } from './tree.ts';
 import type { wordReader } from './words.ts';
@@ -11,10 +13,12 @@ import type { wordReader } from './words.ts';
 /** The other functions of the page's script. */
 interface Parts {
   addWays: typeof addWays;
+  fillIndex: typeof fillIndex;
   makeFinder: typeof makeFinder;
   mistakes: typeof mistakes;
   questionOf: typeof questionOf;
   readUnits: typeof readUnits;
+  showAnswers: typeof showAnswers;
   showFound: typeof showFound;
   treeOf: typeof treeOf;
   wordReader: typeof wordReader;
@@ -25,75 +29,46 @@ interface Parts {
  * on nothing outside itself but what it is given.
  */
 export function behaviour(parts: Parts): void {
-  const AT_ONCE = 25;
-  // As long as a page may be busy without being felt to be slow, in milliseconds.
-  const BREATH = 40;
-
   const list = document.getElementById('part:list');
   const form = document.querySelector<HTMLFormElement>('#part\\:find');
   const found = document.getElementById('part:found');
-  const answers = found?.querySelector('ol');
+  const answerList = found?.querySelector('ol');
   const more = found?.querySelector('button');
   const said = document.getElementById('find:said');
-  if (!list || !form || !found || !answers || !more || !said) return;
+  if (!list || !form || !found || !answerList || !more || !said) return;
 
   const units = parts.readUnits(list);
   const tree = parts.treeOf(list, units);
-  const reader = parts.wordReader();
-  const { wordsOf } = reader;
-  const finder = parts.makeFinder({ words: reader, mistakes: parts.mistakes });
-  const question: Question = parts.questionOf(form, ask);
-  let showNext = () => {};
-  let indexed = 0;
-
-  /** Reads on in the list, a breath at a time, until every unit can be found. */
-  function index(): void {
-    const end = performance.now() + BREATH;
-    for (; indexed < units.length && performance.now() < end; indexed++) {
-      const [title, rest, code] = units[indexed]?.texts() ?? ['', '', ''];
-      finder.add(title, rest, code);
-    }
-    if (indexed < units.length) return void setTimeout(index);
-    form?.removeAttribute('aria-busy');
+  const words = parts.wordReader();
+  const { wordsOf } = words;
+  const { showFound } = parts;
+  const answers = parts.showAnswers({ list: answerList, more, said, units, wordsOf, showFound });
+  const finder = parts.makeFinder({ words, mistakes: parts.mistakes });
+  const index = parts.fillIndex(finder, units, () => {
+    form.removeAttribute('aria-busy');
     if (isAsked()) answer();
     tree.fillAtLeisure();
-  }
+  });
+  const question: Question = parts.questionOf(form, ask);
 
-  const isAsked = () => question.narrowing() !== undefined || wordsOf(question.words()).length > 0;
+  const hasWords = () => wordsOf(question.words()).length > 0;
+  const isAsked = () => question.narrowing() !== undefined || hasWords();
 
   function answer(): void {
-    if (!list || !found || !said || !answers || !more) return;
+    if (!list || !found) return;
     const asked = isAsked();
     list.hidden = asked;
     found.hidden = !asked;
-    answers.replaceChildren();
-    if (!asked) said.textContent = '';
-    if (!asked) return;
-    const narrow = question.narrowing() ?? (() => true);
-    const isAllowed = (at: number) => at < indexed && units[at] !== undefined && narrow(units[at]);
-    const hasWords = wordsOf(question.words()).length > 0;
-    const { order, words, isNear } = hasWords
-      ? finder.find(question.words(), isAllowed)
-      : { order: [...units.keys()].filter(isAllowed), words: new Set<string>(), isNear: false };
-    said.textContent = sayFound(order.length, isNear);
-    let shown = 0;
-    const isMarked = (word: string) => words.size > 0 && wordsOf(word).some((one) => words.has(one));
-    showNext = () => {
-      const next = order.slice(shown, shown + AT_ONCE).flatMap((at) => units[at] ?? []);
-      answers.append(...next.map((unit) => parts.showFound(unit, isMarked)));
-      shown += next.length;
-      more.hidden = shown >= order.length;
-    };
-    showNext();
+    if (asked) answers.show(find(), index.done >= units.length);
+    else answers.clear();
   }
 
-  function sayFound(number: number, isNear: boolean): string {
-    const count = `${number} ${number === 1 ? 'entry' : 'entries'}`;
-    if (indexed < units.length) return `${count} so far; still reading the list.`;
-    if (number === 0) return 'Nothing found. Fewer words, or a wider span of years, may help.';
-    return isNear
-      ? `Nothing has these words as they are written. Near to them: ${count}.`
-      : `${count} found.`;
+  function find(): Answer {
+    const narrow = question.narrowing() ?? (() => true);
+    const isAllowed = (at: number) => at < index.done && units[at] !== undefined && narrow(units[at]);
+    return hasWords()
+      ? finder.find(question.words(), isAllowed)
+      : { order: [...units.keys()].filter(isAllowed), words: new Set(), isNear: false };
   }
 
   /** Takes a new question; the place in the tree that the address still names is left. */
@@ -115,12 +90,7 @@ export function behaviour(parts: Parts): void {
   document.getElementById('find:words')?.addEventListener('keydown', (event) => {
     if (event.key !== 'Enter') return;
     event.preventDefault();
-    answers.querySelector('a')?.focus();
-  });
-  more.addEventListener('click', () => {
-    const last = answers.lastElementChild;
-    showNext();
-    last?.nextElementSibling?.querySelector('a')?.focus();
+    answers.goToFirst();
   });
   addEventListener('hashchange', follow);
 
@@ -129,5 +99,5 @@ export function behaviour(parts: Parts): void {
   document.querySelector('nav > ul > [hidden]')?.removeAttribute('hidden');
   form.setAttribute('aria-busy', 'true');
   follow();
-  setTimeout(index);
+  index.begin();
 }

@@ -24,8 +24,9 @@ interface Parts {
 
 /**
  * Makes an empty index. This function goes into the page as it is written, so it leans on nothing outside itself but
- * what it is given. Every word typed must be in a text, or begin a word in it. Where nothing has them all, one mistake is forgiven in a
- * word of four letters or more and two in a word of eight or more. Where a whole reference code is typed, its unit answers, and what is in that.
+ * what it is given. Every word typed must be in a text, or begin a word in it. Where nothing has them all, one mistake
+ * is forgiven in a word of four letters or more and two in a word of eight or more. Where a whole reference code is
+ * typed, its unit answers, and what is in that.
  */
 export function makeFinder(parts: Parts): Finder {
   const TITLE = 5;

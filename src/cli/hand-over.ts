@@ -65,16 +65,22 @@ async function run(folder: string, options: Options): Promise<void> {
     );
     return;
   }
-  const { path, things, units, copies, files } = result.written;
+  const { path, things, units, restricted, copies, files } = result.written;
   const ofUnits = units === undefined ? '' : `${sayCount(units, 'unit')} of the finding aid, `;
   printLines([
     `${path}: ${ofUnits}${sayCount(things, 'row')} of the list, ${sayCount(copies, 'digital copy', 'digital copies')}, in ${sayCount(files, 'file')}.`,
+    ...(restricted === 0 ? [] : [sayRestricted(restricted)]),
     'Begin with READ-ME-FIRST.txt. Read the papers before they go: no program knows what a text gives away.',
     zip
       ? 'Unpacked, it is verified with: kinfonds verify FOLDER'
       : `Verify it after every copying: ${sayCommand('verify', path)}`,
   ]);
 }
+
+const sayRestricted = (number: number) =>
+  number === 1
+    ? 'One restricted thing goes with it, and is marked so; READ-ME-FIRST.txt names it. To leave it out: --without-restricted'
+    : `${number} restricted things go with it, and are marked so; READ-ME-FIRST.txt names them. To leave them out: --without-restricted`;
 
 const WHY: Readonly<Record<Why, string>> = {
   marked: 'the list says that it stays',

@@ -40,6 +40,8 @@ export interface HandedOver {
     things: number;
     /** Of a finding aid that was taken in. */
     units?: number;
+    /** Units of what is handed over that are restricted. */
+    restricted: number;
     copies: number;
     files: number;
     bytes: number;
@@ -122,7 +124,8 @@ export async function handOver(
     ...(options.step !== undefined && { step: options.step }),
   });
   const there = copies.filter(({ name }) => name !== undefined).length;
-  const counts = { things: things.length, ...(base !== undefined && { units: countUnits(base) }) };
+  const restricted = summary.restricted.length;
+  const counts = { things: things.length, restricted, ...(base !== undefined && { units: countUnits(base) }) };
   return { written: { ...written, ...counts, copies: there }, held, units, findings };
 }
 

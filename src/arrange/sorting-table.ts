@@ -16,12 +16,13 @@ export function sortingTable(summaries: readonly SortingSummary[]): string[] {
   return textTable([[`  ${HEADINGS[0]}`, ...HEADINGS.slice(1)], ...rows]);
 }
 
-/** What the last column of the table means, and how to choose one of its ways. */
+/** What the columns of the table mean, and how to choose one of its ways. */
 export function sortingNotes(summaries: readonly SortingSummary[]): string[] {
   const others = summaries.filter(({ chosen }) => !chosen).toSorted((a, b) => a.leftOver - b.leftOver);
   // Of two words, so that it is seen how several are written.
   const named = others.find(({ groups }) => groups.length > 1) ?? others[0];
   const notes = [
+    'Folders are the headings under which things are filed; how many folders and boxes they take, kinfonds arrange says.',
     'Left over are things of which the list does not say what they would be sorted by, such as a person.',
   ];
   if (named === undefined) return notes;

@@ -376,7 +376,8 @@ describe('weighing ways of sorting', () => {
 
   test('says how to write a way that is not chosen, in words that collection.yaml takes', () => {
     const summaries = compareSortings(someSettings({ sort: { groups: ['kind', 'decade'] } }), things);
-    const [leftOver = '', choose = ''] = sortingNotes(summaries);
+    const [folders, leftOver = '', choose = ''] = sortingNotes(summaries);
+    expect(folders).toContain('headings');
     expect(leftOver).toContain('Left over');
     const [, way, line = ''] = /such as “(.+?)”, write .* the line (.+?) \(/.exec(choose) ?? [];
     expect(way).toBe('person, then kind');

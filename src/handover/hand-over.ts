@@ -125,7 +125,11 @@ export async function handOver(
   });
   const there = copies.filter(({ name }) => name !== undefined).length;
   const restricted = summary.restricted.length;
-  const counts = { things: things.length, restricted, ...(base !== undefined && { units: countUnits(base) }) };
+  const counts = {
+    things: things.length,
+    restricted,
+    ...(base !== undefined && { units: countUnits(base) }),
+  };
   return { written: { ...written, ...counts, copies: there }, held, units, findings };
 }
 

@@ -1,4 +1,5 @@
 import { addTo } from '../catalogue/add-to.ts';
+import { numbersInWords, pluralOf } from '../catalogue/say-container.ts';
 import type { Apart } from '../housing/part-folder.ts';
 import type { HeldFolder, ShelfBox } from '../housing/placed.ts';
 
@@ -27,8 +28,18 @@ export function sayBelonging(
   return `Belonging here but lying apart: ${parts.join('; ')}`;
 }
 
-const sayBoxes = (boxes: readonly ShelfBox[]) =>
-  boxes.length === 0 ? 'by itself' : `in ${boxes.map(sayBox).join(' and ')}`;
+/** Boxes of one kind together: in boxes 23-28 (medium volume boxes). */
+function sayBoxes(boxes: readonly ShelfBox[]): string {
+  if (boxes.length === 0) return 'by itself';
+  const alike = new Map<string, ShelfBox[]>();
+  for (const box of boxes) addTo(alike, `${box.type} ${box.kind?.id ?? ''}`, box);
+  return `in ${Array.from(alike.values(), sayAlike).join(' and ')}`;
+}
 
-const sayBox = ({ type, number, kind }: ShelfBox) =>
-  `${type} ${number}${kind === undefined ? '' : ` (${kind.one})`}`;
+function sayAlike([first, ...others]: readonly ShelfBox[]): string {
+  if (first === undefined) return '';
+  const { type, number, kind } = first;
+  if (others.length === 0) return `${type} ${number}${kind === undefined ? '' : ` (${kind.one})`}`;
+  const numbers = numbersInWords([number, ...others.map((box) => box.number)]);
+  return `${pluralOf(type)} ${numbers}${kind === undefined ? '' : ` (${kind.many})`}`;
+}

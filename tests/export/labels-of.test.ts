@@ -278,6 +278,21 @@ describe('labels of a finding aid', () => {
     expect(labels.map(({ key }) => key)).toEqual(expect.arrayContaining(['box 8', 'box 9']));
   });
 
+  // Common practice: what is restricted is seen to be so before it is opened.
+  test('a folder with something restricted in it says so, and no other does', () => {
+    const things = [
+      someThing({ row: 2, kind: 'letter', date: dated('1911'), access: 'private' }),
+      someThing({ row: 3, kind: 'letter', date: dated('1911') }),
+      someThing({ row: 4, kind: 'letter', date: dated('1912') }),
+      // Too large for its folder, it lies apart.
+      someThing({ row: 5, kind: 'letter', date: dated('1912'), size: '60 x 90 cm', access: 'private' }),
+    ];
+    const labels = labelsOf(arrange({ settings: someSettings(), things }, '2026-05-14'));
+    const marked = labels.filter(({ care }) => care === 'RESTRICTED');
+    expect(marked).toMatchObject([{ of: 'folder', dates: '1911' }]);
+    expect(labels.filter(({ of }) => of === 'folder')).toHaveLength(2);
+  });
+
   test('no folder is lost and none has two labels, whatever the numbers', () => {
     const number = fc.oneof(
       fc.integer({ min: 1, max: 40 }).map(String),

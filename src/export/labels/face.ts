@@ -51,6 +51,7 @@ function folderFace({
   series,
   collection,
   codes,
+  care,
 }: Label): Draft[] {
   return [
     {
@@ -65,6 +66,7 @@ function folderFace({
     { what: 'title', text: alone(title), weight: 'bold', size: 9.5, above: 1.5 },
     { what: 'thing', text: alone(thing), size: 7.5, oneLine: true, spare: true },
     { what: 'dates', text: alone(dates), size: 9, above: 0.5 },
+    { what: 'care', text: alone(care), weight: 'bold', size: 8, oneLine: true, above: 0.5 },
     { what: 'series', text: path(series), size: 7, above: 1, at: 'bottom' },
     {
       what: 'collection',

@@ -28,7 +28,7 @@ export interface Label {
   codes?: string;
   /** On a box, the numbers of the folders in it: `3-7, 9`. */
   folders?: string;
-  /** On a box, how it has to be carried: `GLASS`. */
+  /** What whoever takes it must know: `GLASS` on a box, `RESTRICTED` on a folder with something that not everybody may see. */
   care?: string;
 }
 
@@ -71,9 +71,16 @@ function folderLabel({ type, number, box, held }: Place, collection: string): La
       thing: onlyThing(held),
       dates: held.length === 1 && first !== undefined ? datesOf(first.unit) : yearsOf(unitsOf(held)),
       codes: codesOf(unitsOf(held)),
+      care: held.some(isRestricted) ? 'RESTRICTED' : undefined,
     }),
   };
 }
+
+/** Whether a unit is restricted, by itself or by what it is part of, or something that lies in it. */
+const isRestricted = ({ path, unit }: Held): boolean => [...path, unit].some(isClosed) || holdsClosed(unit);
+const isClosed = ({ accessConditions }: Component): boolean => accessConditions?.restricted === true;
+const holdsClosed = ({ children }: Component): boolean =>
+  children.some((child) => child.containers.length === 0 && (isClosed(child) || holdsClosed(child)));
 
 /** The title of the only thing in a folder, where it says more than that of the folder; apart lies what has its own box. */
 function onlyThing([first, ...others]: readonly Held[]): string | undefined {

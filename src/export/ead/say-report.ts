@@ -44,11 +44,11 @@ const oneOf = (what: string): string => ONE[what] ?? what;
 /** Levels of description stand in the singular; a series and a fonds are called so in the plural too. */
 const manyOf = (what: string): string => (Object.hasOwn(ONE, what) || what.endsWith('s') ? what : `${what}s`);
 
-/** What a version of EAD does not hold of a finding aid that was found in the other, as one sentence; none if nothing. */
+/** What a version of EAD is written without of a finding aid that was found in the other, as one sentence; none if nothing. */
 export function sayNotHeld({ words, attributes }: NotHeld, version: EadVersion): string | undefined {
   const missing = [...byElement(words), ...byAttribute(attributes)];
   if (missing.length === 0) return undefined;
-  return `${NAMES[version]} does not hold ${some(missing)}. All of it stays in the catalogue.`;
+  return `${NAMES[version]} is written without what it does not hold, or not in that way: ${some(missing)}. All of it stays in the catalogue.`;
 }
 
 const some = (list: readonly string[]) =>

@@ -29,7 +29,7 @@ export const GUIDE_TO_COLUMNS: Readonly<Record<Column, { says: string; example: 
     example: 'Ada counts what the water took.',
   },
   quantity: {
-    says: 'How many there are, if the row stands for several. Empty means not counted.',
+    says: 'How many there are, if the row stands for several. Empty means one; of “letters”, that nobody has counted them.',
     example: '12; about 40',
   },
   size: {

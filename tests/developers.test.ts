@@ -1,8 +1,9 @@
 import { spawnSync } from 'node:child_process';
 import { cpSync, existsSync, mkdirSync, readFileSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { beforeAll, describe, expect, test } from 'vitest';
+import { beforeAll, expect, test } from 'vitest';
 import { freshFolder } from './support/kinfonds.ts';
+import { longSuite } from './support/times.ts';
 
 const PAGE = readFileSync('DEVELOPERS.md', 'utf8');
 const BLOCK = /^```diff (\S+)\n([\s\S]*?)^```$/gm;
@@ -35,7 +36,7 @@ function run(project: string, ...args: string[]): string {
   return `${stdout}${stderr}${status === 0 ? '' : `\nended with ${status}`}`;
 }
 
-describe('the changes that DEVELOPERS.md walks through', () => {
+longSuite('the changes that DEVELOPERS.md walks through', () => {
   const project = freshFolder();
   const kinfonds = (...args: string[]) => run(project, join('dist', 'cli', 'main.js'), ...args);
 

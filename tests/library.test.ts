@@ -5,6 +5,7 @@ import { describe, expect, test } from 'vitest';
 import * as library from '../src/index.ts';
 import { freshFolder } from './support/kinfonds.ts';
 import { describeWithSchemas } from './support/outside.ts';
+import { longSuite } from './support/times.ts';
 
 /** Everything that can be imported, and why. A name more or less here is a new version of the library. */
 const PUBLIC = {
@@ -105,7 +106,7 @@ describeWithSchemas('the example, by the published schema', (schemas) => {
   });
 });
 
-describe('in TypeScript', () => {
+longSuite('in TypeScript', () => {
   test('a program outside the project compiles against the types, and a wrong one does not', () => {
     const folder = freshFolder();
     mkdirSync(join(folder, 'node_modules'));

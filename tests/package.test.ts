@@ -11,6 +11,7 @@ import {
 import { dirname, join, relative, resolve } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { freshFolder } from './support/kinfonds.ts';
+import { longSuite } from './support/times.ts';
 
 // On Windows npm is a command file, which needs a shell.
 const shell = process.platform === 'win32';
@@ -73,7 +74,7 @@ function installed(tarball: string): string {
   return folder;
 }
 
-describe.skipIf(!hasNpm)('the package for npm', () => {
+(hasNpm ? longSuite : describe.skip)('the package for npm', () => {
   let files: string[] = [];
   let sizes = 0;
   let folder = '';

@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { numbersToCsv } from '../../src/catalogue/numbers-file.ts';
 import { writeSettled } from '../../src/catalogue/settle.ts';
 import { JOURNAL_FILE } from '../../src/catalogue/settling-journal.ts';
+import { longSuite } from '../support/times.ts';
 import {
   afterNoReturn,
   asItIsToBe,
@@ -60,7 +61,7 @@ async function checkAndSettle(folder: string, earlier: boolean): Promise<boolean
   return done;
 }
 
-describe('settling that is killed', () => {
+longSuite('settling that is killed', () => {
   it.each([
     ['for the first time', false],
     ['once more', true],

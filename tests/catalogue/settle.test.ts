@@ -8,6 +8,7 @@ import { numbersToCsv } from '../../src/catalogue/numbers-file.ts';
 import { writeSettled } from '../../src/catalogue/settle.ts';
 import type { Settled } from '../../src/catalogue/settled.ts';
 import { JOURNAL_FILE } from '../../src/catalogue/settling-journal.ts';
+import { longTest } from '../support/times.ts';
 import { built, runAsAnyone } from './own-program.ts';
 import {
   afterNoReturn,
@@ -153,7 +154,7 @@ describe('settling is refused, and every file stays as it was', () => {
     expect(all(folder)).toEqual(files);
   });
 
-  it('while another command settles', async () => {
+  longTest('while another command settles', async () => {
     const folder = stoppedWhere(afterNoReturn);
     const files = all(folder);
     expect(await rulesOf(settle(folder))).toEqual(['settle.at-the-same-time']);

@@ -2,6 +2,7 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { contentsOf, freshFolder, kinfonds } from '../support/kinfonds.ts';
+import { longTest } from '../support/times.ts';
 
 const EXAMPLE = 'examples/quill-ferry';
 
@@ -124,7 +125,7 @@ describe('kinfonds', () => {
     );
   });
 
-  test('the same catalogue gives the same bytes', () => {
+  longTest('the same catalogue gives the same bytes', () => {
     const [one, two] = [freshFolder(), freshFolder()];
     for (const out of [one, two])
       expect(kinfonds(['export', EXAMPLE, '--to', 'all', '--out', out]).code).toBe(0);

@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { makeWorkbook } from '../intake/make-workbook.ts';
 import { contentsOf, freshFolder, kinfonds } from '../support/kinfonds.ts';
+import { longTest } from '../support/times.ts';
 
 const EXAMPLE = 'examples/quill-ferry';
 
@@ -63,38 +64,47 @@ describe('kinfonds compare', () => {
     expect(kinfonds(['compare', folder, aid])).toMatchObject({ code: 0, out: 'No difference.\n' });
   });
 
-  test('a file in EAD, with the catalogue it was exported from, with its JSON, and with the other version', () => {
-    const { ead3, ead2002, json } = exported;
-    const compare = (...args: string[]) => kinfonds(['compare', ...args]);
-    for (const [a, b] of [
-      [EXAMPLE, ead3],
-      [ead2002, EXAMPLE],
-      [json, ead2002],
-      [ead3, ead3],
-    ] as const)
-      expect([a, b, compare(a, b)]).toMatchObject([a, b, { code: 0, err: '' }]);
-    expect(compare(ead3, ead3).out).toBe('No difference.\n');
-    expect(compare(EXAMPLE, ead3).out).toMatch(/^No difference\.\n\nOne of the two is in EAD3: .*\n$/);
+  longTest(
+    'a file in EAD, with the catalogue it was exported from, with its JSON, and with the other version',
+    () => {
+      const { ead3, ead2002, json } = exported;
+      const compare = (...args: string[]) => kinfonds(['compare', ...args]);
+      for (const [a, b] of [
+        [EXAMPLE, ead3],
+        [ead2002, EXAMPLE],
+        [json, ead2002],
+        [ead3, ead3],
+      ] as const)
+        expect([a, b, compare(a, b)]).toMatchObject([a, b, { code: 0, err: '' }]);
+      expect(compare(ead3, ead3).out).toBe('No difference.\n');
+      expect(compare(EXAMPLE, ead3).out).toMatch(/^No difference\.\n\nOne of the two is in EAD3: .*\n$/);
 
-    // The two versions say some dates otherwise, and nothing else.
-    const both = JSON.parse(compare(ead3, ead2002, '--json').out);
-    expect(both).toMatchObject({ added: [], removed: [], moved: [], comparedAs: 'ead2002', description: [] });
-    expect(
-      new Set(
-        both.changed.flatMap(({ fields }: { fields: { field: string }[] }) =>
-          fields.map(({ field }) => field),
+      // The two versions say some dates otherwise, and nothing else.
+      const both = JSON.parse(compare(ead3, ead2002, '--json').out);
+      expect(both).toMatchObject({
+        added: [],
+        removed: [],
+        moved: [],
+        comparedAs: 'ead2002',
+        description: [],
+      });
+      expect(
+        new Set(
+          both.changed.flatMap(({ fields }: { fields: { field: string }[] }) =>
+            fields.map(({ field }) => field),
+          ),
         ),
-      ),
-    ).toEqual(new Set(['dates']));
-    expect(both.changed.length).toBeLessThan(10);
+      ).toEqual(new Set(['dates']));
+      expect(both.changed.length).toBeLessThan(10);
 
-    const edited = join(freshFolder(), 'edited.xml');
-    writeFileSync(edited, readFileSync(ead3, 'utf8').replace('two of the names', 'three of the names'));
-    const changed = compare(EXAMPLE, edited);
-    expect([changed.code, changed.out.split('\n')[0]]).toEqual([1, '1 unit changed.']);
-  });
+      const edited = join(freshFolder(), 'edited.xml');
+      writeFileSync(edited, readFileSync(ead3, 'utf8').replace('two of the names', 'three of the names'));
+      const changed = compare(EXAMPLE, edited);
+      expect([changed.code, changed.out.split('\n')[0]]).toEqual([1, '1 unit changed.']);
+    },
+  );
 
-  test('a finding aid that was taken in, with the file it was taken from', () => {
+  longTest('a finding aid that was taken in, with the file it was taken from', () => {
     const folder = join(freshFolder(), 'taken');
     kinfonds(['take-in', exported.ead2002, '--into', folder]);
     expect(kinfonds(['compare', folder, exported.ead2002]).code).toBe(0);

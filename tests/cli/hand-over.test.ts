@@ -4,6 +4,7 @@ import { dirname, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { folderOf } from '../handover/on-disk.ts';
 import { contentsOf, freshFolder, kinfonds } from '../support/kinfonds.ts';
+import { longTest } from '../support/times.ts';
 
 const LETTER = { title: 'Bea to Tom on the thaw', date: '14 May 1962', kind: 'letter' };
 const RING = { title: 'Ring of Grandmother Quill', stays: 'yes', 'family note': 'Tom is to have it' };
@@ -86,7 +87,7 @@ describe('kinfonds hand-over', () => {
     expect(err).toContain('keep names “Rings”');
   });
 
-  test('a finding aid that was taken in is handed over, without what stays of it', () => {
+  longTest('a finding aid that was taken in is handed over, without what stays of it', () => {
     const exported = freshFolder();
     kinfonds(['export', 'examples/quill-ferry', '--to', 'ead3', '--out', exported]);
     const folder = join(freshFolder(), 'taken');

@@ -11,6 +11,7 @@ import {
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { contentsOf, freshFolder, kinfonds } from '../support/kinfonds.ts';
+import { longTest } from '../support/times.ts';
 
 /** A catalogue folder with a list of letters, a year each, and so a folder each. */
 function catalogue(years: readonly number[], country = 'NO'): string {
@@ -171,7 +172,7 @@ describe('kinfonds labels', () => {
     expect(err).toContain('--font FILE');
   });
 
-  test('the example in English and as JSON, the same bytes twice', () => {
+  longTest('the example in English and as JSON, the same bytes twice', () => {
     const folder = join(freshFolder(), 'quill');
     cpSync('examples/quill-ferry', folder, { recursive: true });
     const file = join(folder, 'labels.pdf');

@@ -20,6 +20,7 @@ import { loadCatalogue } from '../../src/catalogue/load.ts';
 import { numbersToCsv } from '../../src/catalogue/numbers-file.ts';
 import { find, questionOf } from '../../src/find/index.ts';
 import { contentsOf, freshFolder } from '../support/kinfonds.ts';
+import { longTest } from '../support/times.ts';
 
 const HERE = { version: '1.0.0', today: '2026-11-25', most: 10 };
 const INDEX = '.kinfonds-find';
@@ -201,7 +202,7 @@ describe('a damaged index', () => {
     );
   });
 
-  test('with any byte changed, the answer is the same', async () => {
+  longTest('with any byte changed, the answer is the same', async () => {
     const { folder, bytes } = await ready();
     await fc.assert(
       fc.asyncProperty(

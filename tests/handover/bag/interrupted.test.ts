@@ -18,6 +18,7 @@ import { CatalogueError } from '../../../src/catalogue/finding.ts';
 import { writeBag } from '../../../src/handover/bag/index.ts';
 import { built, run } from '../../catalogue/own-program.ts';
 import { contentsOf, freshFolder } from '../../support/kinfonds.ts';
+import { longSuite } from '../../support/times.ts';
 import { judgeByRfc } from './rfc-validator.ts';
 
 const MEGABYTE = 1_000_000;
@@ -169,10 +170,10 @@ test('a copy that is not what was written is found when it is read back', async 
   await expectWhole(entries);
 });
 
-/** How often the work is killed; in CI there is time for it. */
-const KILLS = process.env.CI === 'true' ? 100 : 6;
+/** How often the work is killed. */
+const KILLS = 100;
 
-describe('killed', () => {
+longSuite('killed', () => {
   const packing = (entries: unknown, step = '') =>
     `const { writeBag } = await import(${built('handover/bag/index.js')});
      let steps = 0;

@@ -1,6 +1,6 @@
 // Invisible letters that steer what cannot be seen on paper; the joiners, which shape letters, and the marks of
-// direction stay (Unicode, general categories Cc and Cf).
-const UNSEEN = /(?!\u200C|\u200D|\u200E|\u200F|\u061C)[\p{Cc}\p{Cf}\p{Cs}]/gu;
+// direction stay (Unicode, general categories Cc and Cf; UAX #44, Default_Ignorable_Code_Point, which fonts lack).
+const UNSEEN = /(?!\u200C|\u200D|\u200E|\u200F|\u061C)[\p{Cc}\p{Cf}\p{Cs}\p{Default_Ignorable_Code_Point}]/gu;
 
 /** A text as it goes onto a label: composed letters, single blanks, nothing invisible. */
 export const cleanText = (text: string): string =>

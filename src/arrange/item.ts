@@ -27,7 +27,10 @@ type ThingDescriber = (thing: Thing, code: UnitCode) => Component;
  */
 export function thingDescriber(agents: Agents, { groups, folders }: SortSettings): ThingDescriber {
   const links = once((names: readonly string[]) => linksTo(names, agents));
-  const makers = once((creators: readonly AgentLink[]) => new Set(creators.map(({ agent }) => agent)));
+  const othersThan = once((creators: readonly AgentLink[]) => {
+    const made = new Set(creators.map(({ agent }) => agent));
+    return once((named: readonly AgentLink[]) => named.filter(({ agent }) => !made.has(agent)));
+  });
   const single = once((unit: Count['unit']) =>
     once((size: string | undefined) => extentsWithSize({ unit, number: 1, approximate: false }, size)),
   );
@@ -53,11 +56,6 @@ export function thingDescriber(agents: Agents, { groups, folders }: SortSettings
     const count = countOf(thing);
     const counted = thing.kind !== undefined && count.number > 0;
     const creators = links(thing.creators);
-    const made = makers(creators);
-    const named = links(thing.people);
-    const others = named.some(({ agent }) => made.has(agent))
-      ? named.filter(({ agent }) => !made.has(agent))
-      : named;
     // One literal with every field, absent or not: a hundred thousand objects of one shape are small and quick.
     return {
       id: code.id,
@@ -87,7 +85,7 @@ export function thingDescriber(agents: Agents, { groups, folders }: SortSettings
         series: groups.includes('series') ? undefined : thing.series,
         folder: folders === 'folder' ? undefined : thing.folder,
       }),
-      people: others,
+      people: othersThan(creators)(links(thing.people)),
       accessPoints: pointsOf(thing.places)(thing.occasion)(thing.kind),
       children: none,
     };

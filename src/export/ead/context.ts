@@ -20,7 +20,8 @@ export interface Context {
   nameOf: (role: string | undefined) => (agentId: string) => XmlElement | undefined;
   datesOf: (unit: Component) => readonly XmlElement[];
   extentsOf: (unit: Component) => readonly XmlElement[];
-  accessPointOf: (point: AccessPoint) => XmlElement;
+  peopleOf: (links: readonly AgentLink[]) => readonly XmlElement[];
+  pointsOf: (points: readonly AccessPoint[]) => readonly XmlElement[];
   originationOf: (creators: readonly AgentLink[]) => readonly XmlElement[];
   /** The languages of a unit, where there is no more to say of them. */
   languagesOf: (languages: readonly LanguageUse[]) => XmlElement;
@@ -58,6 +59,7 @@ export function contextOf(
       return agent && shared(name(agent, role));
     }),
   );
+  const pointOf = once((point: AccessPoint) => shared(accessPoint(point)));
   const datesOfItem = once((statements: readonly DateStatement[]) => statements.flatMap(date).map(shared));
   const extentsOfItem = once((extents: readonly Extent[]) => extents.map((one) => shared(extent(one))));
   return {
@@ -67,7 +69,8 @@ export function contextOf(
     datesOf: ({ dates, children }) => (children.length === 0 ? datesOfItem(dates) : dates.flatMap(date)),
     extentsOf: ({ extents, children }) =>
       children.length === 0 ? extentsOfItem(extents) : extents.map(extent),
-    accessPointOf: once((point: AccessPoint) => shared(accessPoint(point))),
+    peopleOf: once((links: readonly AgentLink[]) => names(links, { nameOf })),
+    pointsOf: once((points: readonly AccessPoint[]) => points.map(pointOf)),
     originationOf: once((creators: readonly AgentLink[]) =>
       origination(names(creators, { nameOf }, 'creator')).map(shared),
     ),

@@ -1,12 +1,13 @@
 import type { Component } from '../../catalogue/component.ts';
 import type { FindingAid } from '../../catalogue/finding-aid.ts';
 import type { XmlElement } from '../../xml/element.ts';
+import { accessPoints } from '../ead/access-points.ts';
 import type { Writer } from '../ead/as-found.ts';
 import { type Context, contextOf } from '../ead/context.ts';
 import { otherLevelOf } from '../ead/level.ts';
 import { type NoteStyle, notes } from '../ead/notes.ts';
 import { tree } from '../ead/tree.ts';
-import { accessPoint, accessPoints } from './access-points.ts';
+import { accessPoint } from './access-point.ts';
 import { control } from './control.ts';
 import { did } from './did.ts';
 import { languagesOf } from './languages.ts';

@@ -1,6 +1,6 @@
 import type { OrderKey } from '../catalogue/settings.ts';
 import type { Thing } from '../catalogue/thing.ts';
-import { dateSortKey } from '../dates/index.ts';
+import { compareRanks, dateRank } from '../dates/index.ts';
 
 const collator = new Intl.Collator('en', { numeric: true, sensitivity: 'base' });
 
@@ -31,29 +31,43 @@ export function edtfOf(thing: Thing): string | undefined {
   return thing.date?.reading.kind === 'date' ? thing.date.reading.edtf : undefined;
 }
 
-/** What a thing is ordered by: a text, and how such texts compare. */
-interface Key {
-  of: (thing: Thing) => string | undefined;
-  compare: (a: string, b: string) => number;
+/** Makes a comparison of things, each given by its place among them. */
+type Key = (things: readonly Thing[]) => (a: number, b: number) => number;
+
+/**
+ * Orders by what is read of each thing, once. What is blank comes last, so that what is not known does not push what is
+ * known down.
+ */
+function by<Value>(of: (thing: Thing) => Value | undefined, compare: (a: Value, b: Value) => number): Key {
+  return (things) => {
+    const values = things.map(of);
+    return (a, b) => {
+      const left = values[a];
+      const right = values[b];
+      if (left === right) return 0;
+      if (left === undefined) return 1;
+      return right === undefined ? -1 : compare(left, right);
+    };
+  };
 }
 
-const byText = (of: Key['of']): Key => ({ of, compare: compareNaturally });
+const byText = (of: (thing: Thing) => string | undefined): Key => by(of, compareNaturally);
 
 const KEYS: Record<OrderKey, Key> = {
-  date: {
-    of: (thing) => {
-      const edtf = edtfOf(thing);
-      return edtf === undefined ? undefined : dateSortKey(edtf);
-    },
-    compare: (a, b) => (a < b ? -1 : 1),
-  },
+  date: by((thing) => {
+    const edtf = edtfOf(thing);
+    return edtf === undefined ? undefined : dateRank(edtf);
+  }, compareRanks),
   title: byText((thing) => thing.title),
   number: byText((thing) => thing.number),
   kind: byText((thing) => thing.kind),
   person: byText(firstPerson),
   place: byText((thing) => thing.places[0]),
   occasion: byText((thing) => thing.occasion),
-  list: byText(() => undefined),
+  list: by(
+    (thing) => thing.row,
+    (a, b) => a - b,
+  ),
 };
 
 /** The person a thing is filed under: its maker, else the first person named. */
@@ -63,23 +77,16 @@ export function firstPerson(thing: Thing): string | undefined {
 
 /**
  * Things in order by the given keys, one after the other; what is equal by all of them stays as in the list.
- * Earliest to latest, undated last (common practice); what is blank comes last by any key, so that what is not known
- * does not push what is known down.
+ * Earliest to latest, undated last: common practice.
  */
 export function inOrder(things: readonly Thing[], keys: readonly OrderKey[]): Thing[] {
-  const used = keys.map((key) => KEYS[key]);
-  // Each value is worked out once, not at every comparison.
-  const values = used.map(({ of }) => things.map(of));
-  const places = Uint32Array.from(things.keys());
-  places.sort((a, b) => {
-    for (let index = 0; index < used.length; index++) {
-      const [left, right] = [values[index]?.[a], values[index]?.[b]];
-      if (left === right) continue;
-      if (left === undefined || right === undefined) return left === undefined ? 1 : -1;
-      const difference = used[index]?.compare(left, right) ?? 0;
+  const comparisons = [...keys, 'list' as const].map((key) => KEYS[key](things));
+  const places = Uint32Array.from(things.keys()).sort((a, b) => {
+    for (const compare of comparisons) {
+      const difference = compare(a, b);
       if (difference !== 0) return difference;
     }
-    return (things[a]?.row ?? 0) - (things[b]?.row ?? 0);
+    return 0;
   });
   return Array.from(places, (place) => things[place]).filter((thing) => thing !== undefined);
 }

@@ -6,7 +6,7 @@ export { isEdtf } from './edtf.ts';
 export { inclusiveDatesWithGaps } from './gaps.ts';
 export { inclusiveDates } from './inclusive.ts';
 export { normalDate, w3cDate } from './normal.ts';
-export { compareDates, dateSortKey } from './order.ts';
+export { compareRanks, type DateRank, dateRank } from './order.ts';
 export { readDate } from './read.ts';
 export type { DateContext, DateReading } from './reading.ts';
 export type { Certainty, DatePart, DatePartRange, StructuredDate } from './structured.ts';

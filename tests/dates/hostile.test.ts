@@ -19,7 +19,7 @@ function runAll(text: string): void {
   dates.w3cDate(text);
   dates.yearOf(text);
   dates.decadeOf(text);
-  dates.dateSortKey(text);
+  dates.dateRank(text);
   dates.isWithin(text, text);
   dates.inclusiveDates([text, text]);
   dates.inclusiveDatesWithGaps([text, '1962']);

@@ -50,7 +50,11 @@ export function describeGroups(
     const members = folders.flatMap(({ things }) => things.map(({ thing }) => thing));
     const children = [
       ...group.groups.map((inner) => ({ number: inner.number, unit: describeGroup(inner, place) })),
-      ...group.folders.map((folder) => ({ ...folder, unit: describeFolder(folder, place, title) })),
+      ...group.folders.map((folder) => ({
+        number: folder.number,
+        part: folder.part,
+        unit: describeFolder(folder, place, title),
+      })),
     ];
     tellApart(children);
     return {
@@ -111,7 +115,7 @@ export function describeGroups(
 const formerCode = (value: string) => ({ type: 'former reference code', value });
 
 /** Numbers the parts of what had to be parted, where neither title nor dates tell one folder from another. */
-function tellApart(folders: readonly (Pick<PlacedFolder, 'part'> & { unit: Component })[]): void {
+function tellApart(folders: readonly { part?: PlacedFolder['part']; unit: Component }[]): void {
   const alike = new Map<string, (typeof folders)[number][]>();
   for (const folder of folders) {
     const { title, dates } = folder.unit;

@@ -49,6 +49,8 @@ export const newFolder = (
   label,
   things: [],
   gaps: [],
+  part: undefined,
+  held: undefined,
   highest: 0,
   boxes,
 });
@@ -63,6 +65,9 @@ export function groupIn(above: GrowingGroup, title: string, number = above.highe
   return group;
 }
 
+/** What takes no room. */
+const NONE: readonly ShelfUnit[] = [];
+
 /** Lists a thing in a folder; where it lies apart, in a unit of its own. */
 export function put(
   folder: GrowingFolder,
@@ -71,11 +76,10 @@ export function put(
   number = folder.highest + 1,
   given: readonly GivenBox[] = folder.boxes,
 ): PlacedThing {
-  const placed: PlacedThing = { thing: piece.thing, number, piece, units: [] };
+  const placed: PlacedThing = { thing: piece.thing, number, piece, apart, units: NONE };
   folder.highest = Math.max(folder.highest, number);
   folder.things.push(placed);
   if (apart !== undefined) {
-    placed.apart = apart;
     placed.units = shelfUnits(unitOfApart(apart), quantityOf(piece), apart.boxes, given, {
       things: [placed],
       folder,
@@ -105,7 +109,7 @@ function shelfUnits(
   most: number,
   boxes: readonly Box[],
   given: readonly GivenBox[],
-  owner: Pick<ShelfUnit, 'things' | 'folder'>,
+  { things, folder }: Pick<ShelfUnit, 'things' | 'folder'>,
 ): ShelfUnit[] {
   const lots =
     given.length === 0
@@ -113,10 +117,15 @@ function shelfUnits(
       : given.length === 1
         ? [unit]
         : equalLots(unit, most, given.length);
-  return lots.map((lot, index) => {
-    const box = given[index];
-    return { ...lot, ...owner, ...(box !== undefined && { given: box }) };
-  });
+  return lots.map(({ shelf, outside, thickness }, index) => ({
+    shelf,
+    outside,
+    thickness,
+    things,
+    folder,
+    given: given[index],
+    box: undefined,
+  }));
 }
 
 /** What has been put together, by number; folders and groups without anything in them are left out. */
@@ -125,7 +134,7 @@ export function finished({ number, title, groups, folders }: GrowingGroup): Plac
   const under = new Map<string, GrowingFolder[]>();
   for (const folder of filled) {
     // All that is left of it lies apart.
-    if (folder.held?.units.every(({ things }) => things.length === 0)) delete folder.held;
+    if (folder.held?.units.every(({ things }) => things.length === 0)) folder.held = undefined;
     const label = fold(folder.label ?? '');
     addTo(under, label, folder);
   }

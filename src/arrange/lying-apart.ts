@@ -31,6 +31,7 @@ export function sayBelonging(
 /** Boxes of one kind together: in boxes 23-28 (medium volume boxes). */
 function sayBoxes(boxes: readonly ShelfBox[]): string {
   if (boxes.length === 0) return 'by itself';
+  if (boxes.length === 1) return `in ${sayAlike(boxes)}`;
   const alike = new Map<string, ShelfBox[]>();
   for (const box of boxes) addTo(alike, `${box.type} ${box.kind?.id ?? ''}`, box);
   return `in ${Array.from(alike.values(), sayAlike).join(' and ')}`;

@@ -11,7 +11,7 @@ import { usualOf } from './usual-form.ts';
 export interface Apart {
   piece: Piece;
   /** What it lies in: a sleeve, an enclosure, a large folder; nothing, where it goes into its box as it is. */
-  holder?: Holder;
+  holder: Holder | undefined;
   /** How many of those its things need. */
   holders: number;
   /** With what it stands together. */
@@ -74,7 +74,7 @@ export function apartFrom(piece: Piece, stock: Stock): Apart {
   const each = eachOf(piece);
   const on = (where: Shelf, holder: Holder | undefined, why: string): Apart => ({
     piece,
-    ...(holder !== undefined && { holder }),
+    holder,
     holders: holder === undefined ? 0 : holdersNeeded(holder, piece),
     shelf: where,
     boxes: boxes[where],

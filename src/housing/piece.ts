@@ -14,7 +14,7 @@ export interface Piece {
   /** Of each of its things, in millimetres. */
   size: Size;
   /** Whether it is one thing, whatever quantity the list notes: a tin of 200 buttons. */
-  inOne?: true;
+  inOne?: boolean;
   /** Whether that is the usual size of such things, since the list notes none that can be read. */
   assumed?: boolean;
   /** Of all things of the row, one on the other, each print in its sleeve; in millimetres. */
@@ -56,7 +56,7 @@ export function pieceOf(thing: Thing): Piece {
     shelf: found.shelf,
     size: found.size,
     assumed: found.assumed ?? false,
-    ...(told?.inOne && { inOne: told.inOne }),
+    inOne: told?.inOne ?? false,
     thickness: (found.bundle ?? found.each * count) + found.sleeve * count,
   };
 }

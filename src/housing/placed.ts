@@ -9,7 +9,7 @@ export interface PlacedThing {
   number: number;
   piece: Piece;
   /** Where it does not lie in its folder: why, and in what. */
-  apart?: Apart;
+  apart: Apart | undefined;
   /** What it lies in or as on the shelf: one piece, save for a bundle too large for a box; none where it takes no room. */
   units: readonly ShelfUnit[];
 }
@@ -23,9 +23,9 @@ export interface PlacedFolder {
   /** Numbers once given to things that are not there any more, and why. */
   gaps: { number: number; why: string }[];
   /** Where several folders are filed under the same. */
-  part?: { number: number; of: number };
+  part: { number: number; of: number } | undefined;
   /** The folder itself; undefined where nothing of it lies in one. */
-  held?: HeldFolder;
+  held: HeldFolder | undefined;
 }
 
 /**
@@ -53,8 +53,8 @@ export interface ShelfUnit extends Unit {
   /** The folder that it is, or that it lies apart from. */
   folder: PlacedFolder;
   /** The box that the list or the settled numbers say, if any. */
-  given?: { number: string; kind?: string };
-  box?: ShelfBox;
+  given: { number: string; kind?: string } | undefined;
+  box: ShelfBox | undefined;
 }
 
 /** A box on the shelf, or a package of what fits into no box. */
@@ -62,7 +62,7 @@ export interface ShelfBox {
   number: string;
   type: 'box' | 'package';
   /** Undefined where only the list names the box, and for a package. */
-  kind?: Box;
+  kind: Box | undefined;
   units: ShelfUnit[];
 }
 

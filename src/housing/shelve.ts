@@ -29,7 +29,7 @@ export function shelve(
   }
   const newBox = (type: ShelfBox['type'], kind?: Box): ShelfBox => {
     highest += 1;
-    const box: ShelfBox = { number: String(highest), type, ...(kind !== undefined && { kind }), units: [] };
+    const box: ShelfBox = { number: String(highest), type, kind, units: [] };
     boxes.set(box.number, box);
     return box;
   };
@@ -73,7 +73,7 @@ function boxNamed(
     return known;
   }
   const type = id === PACKAGE ? 'package' : 'box';
-  const box: ShelfBox = { number, type, ...(kind !== undefined && { kind }), units: [] };
+  const box: ShelfBox = { number, type, kind, units: [] };
   boxes.set(number, box);
   return box;
 }

@@ -36,10 +36,8 @@ export function unitOfApart(apart: Apart): Unit {
  * @param most how many lots it can be divided into: the folders of a part, or the things of a row
  */
 export function inLots(unit: Unit, most: number, boxes: readonly Box[]): Unit[] {
-  const deepest = Math.max(
-    0,
-    ...boxes.filter((box) => faceFits(box, unit.outside, unit.shelf)).map(({ deep }) => deep),
-  );
+  let deepest = 0;
+  for (const box of boxes) if (faceFits(box, unit.outside, unit.shelf)) deepest = Math.max(deepest, box.deep);
   const inOne = Math.floor((deepest * most) / unit.thickness);
   if (unit.thickness <= deepest || inOne < 1) return [unit];
   return equalLots(unit, most, Math.ceil(most / inOne));

@@ -7,10 +7,12 @@ import { stockFrom } from '../../src/housing/stock.ts';
 import { someSettings } from '../support/catalogue.ts';
 
 const stock = stockFrom(someSettings({}).housing, undefined);
-const box = (number: string, id?: string): ShelfBox => {
-  const kind = boxKindNamed(id, stock);
-  return { number, type: id === undefined ? 'package' : 'box', units: [], ...(kind && { kind }) };
-};
+const box = (number: string, id?: string): ShelfBox => ({
+  number,
+  type: id === undefined ? 'package' : 'box',
+  kind: boxKindNamed(id, stock),
+  units: [],
+});
 const said = (...boxes: ShelfBox[]) => sayApart({ why: 'too thick' } as Apart, boxes, undefined);
 
 test('boxes of one kind are said together, and packages by themselves', () => {

@@ -55,7 +55,7 @@ test('a folder is in its box and is none itself, however its type is written', (
     { type: 'Folder', number: '2' },
   ];
   const file = smallComponent({ level: 'file', title: 'Tolls', containers });
-  const boxes = ['1', '2'].map((number) => ({ number, type: 'box' as const, units: [] }));
+  const boxes = ['1', '2'].map((number) => ({ number, type: 'box' as const, kind: undefined, units: [] }));
   expect([...shelfList(smallComponent({ level: 'collection', children: [file] }), boxes)]).toEqual([
     'Box 1',
     '  Folder 2  Tolls',

@@ -1,6 +1,6 @@
 import type { DateStatement } from '../catalogue/component.ts';
 import type { Thing } from '../catalogue/thing.ts';
-import { bulkDates, displayDate, inclusiveDatesWithGaps } from '../dates/index.ts';
+import { datesOfWhole, displayDate } from '../dates/index.ts';
 import { edtfOf } from './order.ts';
 
 /** DACS 2.4.16: "undated", never "n.d." or "s.d." */
@@ -58,9 +58,9 @@ export function addPieces(pieces: PiecesByDate, edtf: string | undefined, number
  * @returns undefined where none has a date that could be read
  */
 export function datesOfPieces(pieces: PiecesByDate): DateStatement[] | undefined {
-  const edtf = inclusiveDatesWithGaps(pieces.keys());
+  const { inclusive: edtf, bulk } = datesOfWhole(pieces);
   if (edtf === undefined) return undefined;
-  return statements({ type: 'inclusive', expression: displayDate(edtf), edtf }, bulkDates(pieces));
+  return statements({ type: 'inclusive', expression: displayDate(edtf), edtf }, bulk);
 }
 
 /** What can be said of things of which no date could be read: their own words, as long as those are few. */

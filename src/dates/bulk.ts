@@ -1,5 +1,5 @@
 import { yearOfDay, yearText } from './calendar.ts';
-import { parseEdtf } from './edtf.ts';
+import type { Edtf } from './edtf.ts';
 
 /**
  * DACS 2.4.10 gives bulk dates "when the dates of the materials differ significantly"; the numbers are this project's:
@@ -16,20 +16,30 @@ interface Years {
   count: number;
 }
 
-function tally(weights: ReadonlyMap<string, number>): { years: Years[]; total: number } {
+function tally(dates: readonly Edtf[], counts: readonly number[]): Years[] {
   const byText = new Map<string, Years>();
-  let total = 0;
-  for (const [part, weight] of weights) {
-    const { earliest, latest } = parseEdtf(part) ?? {};
+  for (const [index, { earliest, latest }] of dates.entries()) {
     if (earliest === undefined || latest === undefined) continue;
     const [first, last] = [yearOfDay(earliest), yearOfDay(latest)];
     const key = `${first} ${last}`;
     const years = byText.get(key);
-    if (years) years.count += weight;
-    else byText.set(key, { first, last, count: weight });
-    total += weight;
+    const count = counts[index] ?? 0;
+    if (years) years.count += count;
+    else byText.set(key, { first, last, count });
   }
-  return { years: [...byText.values()].sort((one, other) => one.last - other.last), total };
+  return [...byText.values()].sort((one, other) => one.last - other.last);
+}
+
+/** The whole of the parts with a known start and end, and how many those are. */
+function wholeOf(dates: readonly Edtf[], counts: readonly number[]): { whole: Run; total: number } {
+  let [start, end, total] = [Infinity, -Infinity, 0];
+  for (const [index, { earliest, latest }] of dates.entries()) {
+    if (earliest === undefined || latest === undefined) continue;
+    start = Math.min(start, earliest);
+    end = Math.max(end, latest);
+    total += counts[index] ?? 0;
+  }
+  return { whole: { start: yearOfDay(start), end: yearOfDay(end) }, total };
 }
 
 /** The last year of the shortest run from a year that holds as many parts as needed; undefined where none does. */
@@ -69,18 +79,19 @@ function widen(years: readonly Years[], run: Run, whole: Run): Run {
 }
 
 /**
- * Bulk dates of a whole from the dates of its parts, each with the number of parts that have it: the years into which
- * most of them fall (DACS 2.4.10; the threshold stands at the top of this file). Parts with an open end, or that are no
- * EDTF, do not count.
+ * Bulk dates of a whole: the years into which most of its parts fall (DACS 2.4.10; the threshold stands at the top of
+ * this file). Parts with an open end do not count.
+ * @param dates of the parts, each once
+ * @param counts how many parts have each
  * @returns EDTF; undefined where bulk dates would say nothing
  */
-export function bulkDates(weights: ReadonlyMap<string, number>): string | undefined {
-  const { years, total } = tally(weights);
+export function bulkDates(dates: readonly Edtf[], counts: readonly number[]): string | undefined {
+  const { whole, total } = wholeOf(dates, counts);
   if (total < RULE.leastParts) return undefined;
-  const starts = [...new Set(years.map(({ first }) => first))].sort((one, other) => one - other);
-  const whole: Run = { start: starts[0] ?? 0, end: years.at(-1)?.last ?? 0 };
   const span = whole.end - whole.start + 1;
   if (span < RULE.leastYears) return undefined;
+  const years = tally(dates, counts);
+  const starts = [...new Set(years.map(({ first }) => first))].sort((one, other) => one - other);
   let best: Run | undefined;
   for (const start of starts) {
     const end = endFrom(years, start, Math.ceil(RULE.share * total));

@@ -1,5 +1,5 @@
 import { yearOfDay } from './calendar.ts';
-import { type Edtf, parseEdtf } from './edtf.ts';
+import type { Edtf } from './edtf.ts';
 import { inclusiveOf } from './inclusive.ts';
 
 /**
@@ -48,15 +48,25 @@ function largeGapsOnly(all: readonly Stretch[]): Stretch[] {
   return kept;
 }
 
+/** Whether there is room for a gap between the first and the last year. */
+function isLong(dates: readonly Edtf[]): boolean {
+  let [first, last] = [Infinity, -Infinity];
+  for (const { earliest, latest } of dates) {
+    first = Math.min(first, earliest ?? Infinity);
+    last = Math.max(last, latest ?? -Infinity);
+  }
+  return last >= first && yearOfDay(last) - yearOfDay(first) > RULE.leastYears;
+}
+
 /**
  * The inclusive dates of a whole with large gaps shown (DACS 2.4.11; the threshold stands at the top of this file):
- * `{1827,1952..1978}`. Without such gaps, and where an end is open, the same as `inclusiveDates`.
+ * `{1827,1952..1978}`. Without such gaps, and where an end is open, the same as `inclusiveOf`.
+ * @param dates of the parts, each once
  */
-export function inclusiveDatesWithGaps(parts: Iterable<string>): string | undefined {
-  const different = [...new Set(parts)].map(parseEdtf).filter((date) => date !== undefined);
-  const found = largeGapsOnly(stretches(different) ?? []);
-  if (found.length < 2) return inclusiveOf(different);
+export function inclusiveWithGaps(dates: readonly Edtf[]): string | undefined {
+  const found = isLong(dates) ? largeGapsOnly(stretches(dates) ?? []) : [];
+  if (found.length < 2) return inclusiveOf(dates);
   const members = found.map(({ parts: of }) => inclusiveOf(of)?.replace('/', '..') ?? '');
   // A stretch that is itself a set (years apart, or one of several) is told by its outer ends.
-  return members.some((member) => /[[{]/.test(member)) ? inclusiveOf(different) : `{${members.join(',')}}`;
+  return members.some((member) => /[[{]/.test(member)) ? inclusiveOf(dates) : `{${members.join(',')}}`;
 }

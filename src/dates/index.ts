@@ -1,9 +1,7 @@
 export { hasAgeWord } from './ages.ts';
 export { bounds, decadeOf, firstYear, isWithin, lastYear, yearOf } from './bounds.ts';
-export { bulkDates } from './bulk.ts';
 export { displayDate, displayDates, sayDate } from './display.ts';
 export { isEdtf } from './edtf.ts';
-export { inclusiveDatesWithGaps } from './gaps.ts';
 export { inclusiveDates } from './inclusive.ts';
 export { normalDate, w3cDate } from './normal.ts';
 export { compareRanks, type DateRank, dateRank } from './order.ts';
@@ -11,3 +9,4 @@ export { readDate } from './read.ts';
 export type { DateContext, DateReading } from './reading.ts';
 export type { Certainty, DatePart, DatePartRange, StructuredDate } from './structured.ts';
 export { structuredDate } from './structured.ts';
+export { datesOfWhole } from './whole.ts';

@@ -22,8 +22,12 @@ function runAll(text: string): void {
   dates.dateRank(text);
   dates.isWithin(text, text);
   dates.inclusiveDates([text, text]);
-  dates.inclusiveDatesWithGaps([text, '1962']);
-  dates.bulkDates(new Map([[text, 20]]));
+  dates.datesOfWhole(
+    new Map([
+      [text, 20],
+      ['1962', 1],
+    ]),
+  );
 }
 
 // A safety limit, not a measure: usual texts take microseconds. The best of three, so that a pause of the machine

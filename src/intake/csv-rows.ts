@@ -6,8 +6,9 @@ export interface Row {
   remarks?: { index: number; what: 'comment' | 'time of day'; text: string }[];
 }
 
-/** What a cell says; blank where the row has none there. */
-export const textAt = (cells: readonly string[], index: number): string => (cells[index] ?? '').trim();
+/** What a cell says; blank where the row has none there, or the list no such column (an index below 0). */
+export const textAt = (cells: readonly string[], index: number): string =>
+  index < 0 ? '' : (cells[index] ?? '').trim();
 
 /** What was odd in a text; complete once its last row has been read. */
 export interface Oddities {

@@ -106,9 +106,16 @@ function tableIn(
   return { table: { headings, headingRow: head.row, rows: below, oddities, ...above }, findings };
 }
 
-function* joined(first: readonly Row[], others: Iterable<Row>): Generator<Row> {
-  yield* first;
-  yield* others;
+/** To be read once. A generator that hands on to another takes as long for each row as it takes to read its cells. */
+function joined(first: readonly Row[], others: Iterator<Row>): Iterable<Row> {
+  const before = first.values();
+  const rows = {
+    next() {
+      const one = before.next();
+      return one.done === true ? others.next() : one;
+    },
+  };
+  return { [Symbol.iterator]: () => rows };
 }
 
 /** A heading on one line. */

@@ -15,14 +15,15 @@ interface NameReader {
 export function nameReader(names: readonly string[], file: string): NameReader {
   const known = new Set(names.map((name) => name.toLowerCase()));
   // One list for all cells that hold the same: most columns repeat a few words.
-  const split = once((cell: string) => splitNames(cell, known));
-  const isTwo = once(maybeTwo);
+  const split = once((cell: string) => {
+    const found = splitNames(cell, known);
+    return { found, doubtful: found.filter((name) => maybeTwo(name) && !known.has(name.toLowerCase())) };
+  });
   const joined = new Map<Column, { row: number; name: string; rows: number }>();
   return {
     read(row, cell, column) {
-      const found = split(cell);
-      for (const name of found) {
-        if (!isTwo(name) || known.has(name.toLowerCase())) continue;
+      const { found, doubtful } = split(cell);
+      for (const name of doubtful) {
         const before = joined.get(column);
         if (before === undefined) joined.set(column, { row, name, rows: 1 });
         else before.rows++;

@@ -1,15 +1,21 @@
 import { z } from 'zod';
 
-// XML 1.0 (Fifth Edition), section 2.2, production [2] Char. With the u flag a surrogate matches only where it
-// stands alone, and then it is no character at all.
-const FORBIDDEN = /[\u0000-\u0008\u000B\u000C\u000E-\u001F\uD800-\uDFFF\uFFFE\uFFFF]/u;
+/**
+ * What XML 1.0 (Fifth Edition) forbids, 2.2, production [2] Char, and every surrogate: as the inside of a class of a
+ * regular expression.
+ */
+export const DOUBTFUL = '\\u0000-\\u0008\\u000B\\u000C\\u000E-\\u001F\\uD800-\\uDFFF\\uFFFE\\uFFFF';
+// By code units, without a look at code points: what it does not match holds nothing forbidden.
+const PERHAPS = new RegExp(`[${DOUBTFUL}]`);
+// With the u flag a surrogate matches only where it stands alone, and then it is no character at all.
+const FORBIDDEN = new RegExp(`[${DOUBTFUL}]`, 'u');
 
 /**
  * The first character of a text that XML 1.0 cannot hold in any form, not even as a reference.
  * @returns its position (in UTF-16 units) and its code point, or undefined where the text is clean
  */
 export function forbiddenCharacter(text: string): { at: number; codePoint: number } | undefined {
-  const at = text.search(FORBIDDEN);
+  const at = PERHAPS.test(text) ? text.search(FORBIDDEN) : -1;
   return at < 0 ? undefined : { at, codePoint: text.charCodeAt(at) };
 }
 

@@ -160,7 +160,7 @@ export function* batches(content: Content): Generator<Uint8Array> {
       const text = pieces.join('');
       const end = wholeCharacters(text);
       yield encoded(text.slice(0, end));
-      pieces = [text.slice(end)];
+      pieces = end === text.length ? [] : [text.slice(end)];
       length = 0;
     } else {
       yield encoded(pieces.join(''));

@@ -1,4 +1,4 @@
-import { forbiddenCharacter } from '../catalogue/text.ts';
+import { DOUBTFUL, forbiddenCharacter } from '../catalogue/text.ts';
 
 /** Where a text stands: between tags, or between the quotes of an attribute. */
 type Setting = 'text' | 'attribute';
@@ -18,15 +18,11 @@ const UNSAFE: readonly { character: string; written: string; where: readonly Set
   { character: '\t', written: '&#9;', where: ['attribute'] },
 ];
 
-// Everything that XML 1.0 forbids (2.2, production [2] Char), and every surrogate, paired or not: whether it stands
-// alone is for the slow path to say, so that the fast path needs no look at code points.
-const DOUBTFUL = '\\u0000-\\u0008\\u000B\\u000C\\u000E-\\u001F\\uD800-\\uDFFF\\uFFFE\\uFFFF';
-
 interface Rule {
-  /** Finds out whether anything has to be done at all; most texts need nothing. */
+  /** Finds out whether anything has to be looked at; most texts are written as they are. */
   test: RegExp;
-  replace: RegExp;
-  written: ReadonlyMap<string, string>;
+  /** What stands for what; the ampersand first, since what stands for others begins with one. */
+  written: readonly (readonly [string, string])[];
 }
 
 function rule(setting: Setting): Rule {
@@ -34,8 +30,7 @@ function rule(setting: Setting): Rule {
   const characters = rows.map(({ character }) => character).join('');
   return {
     test: new RegExp(`[${characters}${DOUBTFUL}]`),
-    replace: new RegExp(`[${characters}]`, 'g'),
-    written: new Map(rows.map(({ character, written }) => [character, written])),
+    written: rows.map(({ character, written }) => [character, written]),
   };
 }
 
@@ -54,13 +49,14 @@ export const isPlainValue = (value: string): boolean => !RULES.attribute.test.te
  * @throws Error where the text holds a character that XML cannot hold in any form
  */
 export function safe(text: string, setting: Setting, where: () => string): string {
-  const { replace, written } = RULES[setting];
   const forbidden = forbiddenCharacter(text);
   if (forbidden !== undefined) {
     const code = forbidden.codePoint.toString(16).toUpperCase().padStart(4, '0');
     throw new Error(`${where()} holds the character U+${code}, which no XML document can hold.`);
   }
-  return text.replace(replace, (character) => written.get(character) ?? character);
+  let escaped = text;
+  for (const [character, written] of RULES[setting].written) escaped = escaped.replaceAll(character, written);
+  return escaped;
 }
 
 // XML 1.0, 2.3, productions [4] NameStartChar and [4a] NameChar; a colon parts prefix and local name.

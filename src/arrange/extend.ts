@@ -16,7 +16,7 @@ export function extendWith(aid: FindingAid, additions: FindingAid): FindingAid {
   const codes = new Set(codesOf(aid.collection));
   const known = levelByLevel(aid.collection.children);
   const added = additions.collection.children.flatMap((unit) =>
-    placeOf(unit, known) ? unit.children : [unit],
+    counterpartOf(unit, known) ? unit.children : [unit],
   );
   const clashes = added.flatMap(codesOf).some((code) => codes.has(code));
   const add = (unit: Component): Component => fresh(clashes ? withoutCodes(unit) : unit, taken, agents.idOf);
@@ -38,7 +38,7 @@ function into(
   const places = new Map<string, Component[]>();
   const last: Component[] = [];
   for (const unit of units) {
-    const place = placeOf(unit, known);
+    const place = counterpartOf(unit, known);
     if (place === undefined) last.push(add(unit));
     else {
       // Codes are made from that of the unit above: in one of another code they would tell of a place that is none.
@@ -61,7 +61,7 @@ function into(
 }
 
 /** The unit of the finding aid that a unit of the list goes into. */
-const placeOf = (unit: Component, known: readonly Component[]): Component | undefined =>
+const counterpartOf = (unit: Component, known: readonly Component[]): Component | undefined =>
   known.find((one) => mayHold(one, unit) && isCalled(one, unit.title));
 
 /**

@@ -1,6 +1,6 @@
 import type { Component, Container, Extent } from '../catalogue/component.ts';
 import { NOWHERE, numbersIn, type Place, placeOf } from '../catalogue/containers.ts';
-import { type Count, extentsOf, unitOf } from '../kinds/extents.ts';
+import { type Count, extentsOf, THINGS, unitOf } from '../kinds/extents.ts';
 
 /** The things below a unit; none, where everything went. */
 export const leaves = (unit: Component): Component[] =>
@@ -26,8 +26,7 @@ function countsOf(unit: Component): Count[] | undefined {
   return [...counts.values()].sort((one, other) => other.number - one.number);
 }
 
-const ITEM = { one: 'item', many: 'items', key: 'item' };
-const ONE_ITEM: Count = { unit: ITEM, number: 1, approximate: false };
+const ONE_ITEM: Count = { unit: THINGS, number: 1, approximate: false };
 
 function countOf({ unit, quantity, approximate = false }: Extent): Count {
   return { unit: unitOf(unit).unit, number: quantity, approximate };
@@ -49,7 +48,7 @@ export function extentsLeft(left: Component, whole: Component): Extent[] {
   const counted =
     counts === undefined || counts.length === 0
       ? []
-      : extentsOf(isOneSum ? [{ unit: ITEM, ...total }] : counts);
+      : extentsOf(isOneSum ? [{ unit: THINGS, ...total }] : counts);
   const carriers = whole.extents.flatMap((extent) => {
     const type = /^(folder|box|package)(?:e?s)?$/.exec(extent.unit)?.[1];
     if (extent.type !== 'carrier' || type === undefined) return [];

@@ -1,8 +1,9 @@
 import { fold } from '../catalogue/fold.ts';
-import { containerIn } from './containers.ts';
+import { heldIn } from '../kinds/held-in.ts';
 import { FORMS_BY_KIND, type Usual } from './forms.ts';
 import type { Form } from './model.ts';
 import { lookUpObject, THINGS_BY_TITLE } from './object-words.ts';
+import { containerIn } from './vessels.ts';
 
 /** What a title says for certain of how the thing must be kept. */
 export interface Told {
@@ -75,8 +76,7 @@ const CASE = { form: 'glass' as const, ...(usual !== undefined && { usual }) };
 // A copy of a diary, and a picture of a teapot, are paper.
 const PAPER =
   /\b(?:photo ?cop(?:y|ies)|cop(?:y|ies)|transcripts?|transcriptions?|typescript|pages?|leaf|leaves|extracts?|photo\w*|picture|drawing|sketch|postcard|print|receipts?|bills?|list|inventory|instructions?|patterns?|design|advertisement|entry|entries|neg)\b/i;
-const BUNDLE =
-  /^(?:an? |the |one )?(?:bundle|packet|pack|set|pile|batch|lot|box|envelope|folder|stack|tin|roll|bag|jar|pair) of /i;
+const HELD = heldIn('stack tin roll bag jar pair');
 const HEAD_ENDS =
   / (?:of|with|without|from|in|for|and|at|on|by|about|to|that|which|who|given|made|used|worn|bought|found|belonging|holding|wearing|carrying|showing|playing|sitting|standing) | ?[,;:/(–—&]| ?(?<!\b(?:dr|mr|mrs|ms|st|rev|jr|sr))\.| - /;
 
@@ -97,7 +97,7 @@ export function thingInTitle(title: string): Told | undefined {
     const { container, word } = contained;
     return { form: 'object', usual: container, word: `${word} of`, inOne: true };
   }
-  return thingAtHead(title.replace(BUNDLE, ''));
+  return thingAtHead(title.replace(HELD, '$2'));
 }
 
 function thingAtHead(title: string): Told | undefined {

@@ -2,14 +2,15 @@ import { fold } from '../catalogue/fold.ts';
 import { once } from '../catalogue/once.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import { headWords } from '../kinds/head-words.ts';
+import { heldIn } from '../kinds/held-in.ts';
 import { readWholeKind } from '../kinds/kind-words.ts';
 import { misleads } from '../kinds/misleading-heads.ts';
-import { containerIn } from './containers.ts';
 import { BY_FORM, FORMS_BY_KIND, type Usual } from './forms.ts';
 import type { Form } from './model.ts';
 import { lookUpObject, OBJECTS_BY_WORD } from './object-words.ts';
 import { readSizeOf } from './read-size.ts';
 import type { SizeReading } from './size-checked.ts';
+import { containerIn } from './vessels.ts';
 
 /** What things of a kind usually are. */
 export interface UsualKind {
@@ -18,8 +19,7 @@ export interface UsualKind {
   plural: boolean;
 }
 
-const BUNDLE =
-  /^(?:an? |one |\d+ )?(?:bundle|packet|pack|set|pile|batch|lot|box|envelope|folder|stack|tin|roll|strip|sheet|wallet|bag|sleeve)s? of /;
+const HELD = heldIn('stack tin roll strip sheet wallet bag sleeve');
 
 /** Forms that books and cards have, whatever stands in them. */
 const AS_WRITTEN: ReadonlySet<Form> = new Set(['bound', 'sheet']);
@@ -31,7 +31,7 @@ export const usualOf: (kind: string) => UsualKind | undefined = once((kind) => {
   const contained = containerIn(fold(kind));
   if (contained !== undefined && usualOf(contained.content)?.usual.form === 'object')
     return { usual: contained.container, plural: false };
-  const words = headWords(fold(kind).replace(BUNDLE, '')).slice(-4);
+  const words = headWords(fold(kind).replace(HELD, '$2')).slice(-4);
   for (const from of words.keys()) {
     const found = lookUp(words.slice(from).join(' '));
     if (found === undefined) continue;

@@ -1,3 +1,4 @@
+import { heldIn } from '../kinds/held-in.ts';
 import { amountIn, isCounted, isVolume, names, unitIn } from './quantity-unit.ts';
 import { CONTAINERS, HOLDERS, NOTHING, SHEETS } from './quantity-words.ts';
 
@@ -16,7 +17,7 @@ const ABOUT =
 const OR_SO = /\s*(?:\?|\+|\(?approx\.?\)?| or (?:more|so)|ish)$/;
 const LEAST = /^(\d[\d,. ]*)\+(?= \D+$)/;
 const IN_ALL = / (?:in all|in total|total|altogether)$/;
-const BUNDLE = /^(?:an? |one )?(?:bundle|packet|pack|set|pile|batch|lot|box|envelope|folder)s? of /;
+const HELD = heldIn();
 // No number of things takes more letters.
 const LONGEST = 80;
 // Sums, products and what stands in brackets are taken apart; deeper than this nobody writes.
@@ -32,7 +33,7 @@ export function readQuantity(written: string, kind = ''): Quantity | undefined {
   const text = written.trim().toLowerCase().replace(/\s+/g, ' ');
   if (text.length > LONGEST) return undefined;
   if (NOTHING.has(text)) return { approximate: false };
-  return read(text, kind.toLowerCase().replace(BUNDLE, ''), 0);
+  return read(text, kind.toLowerCase().replace(HELD, '$2'), 0);
 }
 
 type Reader = (text: string, kind: string, depth: number) => Quantity | undefined;

@@ -2,6 +2,7 @@ import { fold } from '../catalogue/fold.ts';
 import { once } from '../catalogue/once.ts';
 import { FURTHER_WORDS } from './further-words.ts';
 import { headWords } from './head-words.ts';
+import { heldIn } from './held-in.ts';
 import { KINDS, type Kind } from './kinds.ts';
 import { KINDS_ABROAD } from './kinds-abroad.ts';
 import { misleads } from './misleading-heads.ts';
@@ -73,12 +74,11 @@ export const readKind = once((word: string): KindReading | undefined => {
   );
 });
 
-const CONTAINER =
-  /^(?:an? |one |the )?(bundles?|packets?|packs?|sets?|piles?|batch|batches|lots?|box|boxes|envelopes?|folders?|stacks?|tins?|rolls?|strips?|sheets?|wallets?|bags?|sleeves?|jars?|bottles?|baskets?|albums?|cases?|chests?|trunks?) of (.+)$/i;
+const HELD = heldIn('stack tin roll strip sheet wallet bag sleeve jar bottle basket album case chest trunk');
 
 /** A tin of buttons is a tin. What holds papers or pictures is none of them: who counts boxes does not count letters. */
 function readContainer(word: string): KindReading | undefined {
-  const [, container = '', content = ''] = CONTAINER.exec(word.trim()) ?? [];
+  const [, container = '', content = ''] = HELD.exec(word.trim()) ?? [];
   return isObject(readKindOf(content)) && isObject(readWholeKind(container))
     ? readWholeKind(container)
     : undefined;
@@ -92,7 +92,7 @@ const COUNTS =
   /\d|\b(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|twenty|dozen|hundred|couple|some|several|few|many|more|other|various|assorted|the|a|an)\b/i;
 
 function readHead(word: string): KindReading | undefined {
-  if (CONTAINER.test(word.trim())) return undefined;
+  if (HELD.test(word.trim())) return undefined;
   const words = headWords(word);
   const folded = words.map(fold);
   for (let from = Math.max(0, words.length - MOST_WORDS); from < words.length; from++) {

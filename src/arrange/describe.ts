@@ -58,10 +58,10 @@ export function describeGroups(
     ];
     tellApart(children);
     return {
+      ...nothing(),
       ...code,
       level: above.length === 0 ? 'series' : 'subseries',
       title,
-      ...nothing(),
       dates: datesOfThings(members),
       extents: [...extentsOf(countByKind(members)), ...roomOf(folders, settings)],
       ...(words?.history !== undefined && { biographicalHistory: words.history }),
@@ -96,10 +96,10 @@ export function describeGroups(
       return item;
     });
     return {
+      ...nothing(),
       ...code,
       level: 'file',
       title: folderTitle(folder, settings.sort.folders, counts, groupName),
-      ...nothing(),
       dates: datesOfThings(things),
       extents: [...extentsOf(counts), ...foldersHeld(folder)],
       containers: folder.held === undefined ? [] : folderContainers(code.id, folder.held),

@@ -250,7 +250,9 @@ export const KINDS: readonly Kind[] = [
     'lantern slides',
   ]),
   row('slide', 'slides', 'Photographs', ['transparency', 'transparencies', 'colour slide']),
-  row('tintype', 'tintypes', 'Photographs', ['ferrotype', 'ambrotype', 'daguerreotype']),
+  row('tintype', 'tintypes', 'Photographs', ['ferrotype']),
+  row('ambrotype', 'ambrotypes', 'Photographs', []),
+  row('daguerreotype', 'daguerreotypes', 'Photographs', ['daguerrotype', 'daguerreotype in case']),
 
   row('film reel', 'film reels', 'Film and sound', [
     'film',

@@ -24,6 +24,8 @@ const SORT_OF_KIND: Partial<Record<string, Sort>> = {
   'film reel': 'reel',
   negative: 'negatives',
   'glass plate': 'glass',
+  ambrotype: 'glass',
+  daguerreotype: 'glass',
 };
 
 const GLASS_WORDS =

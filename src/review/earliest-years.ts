@@ -15,12 +15,9 @@ export const EARLIEST_YEARS: readonly EarliestYear[] = [
   { kind: 'mounted photograph', year: 1839, because: 'the first photographs on paper', source: M },
   { kind: 'framed photograph', year: 1839, because: 'the first photographs for sale', source: M },
   { kind: 'photograph album', year: 1839, because: 'the first photographs on paper', source: M },
-  {
-    kind: 'tintype',
-    year: 1839,
-    because: 'the first daguerreotypes; tintypes followed in the 1850s',
-    source: M,
-  },
+  { kind: 'daguerreotype', year: 1839, because: 'the first daguerreotypes', source: M },
+  { kind: 'ambrotype', year: 1851, because: 'the first photographs of collodion on glass', source: M },
+  { kind: 'tintype', year: 1853, because: 'the first tintypes', source: M },
   { kind: 'negative', year: 1835, because: 'the oldest negative that survives', source: M },
   { kind: 'glass plate', year: 1847, because: 'the first negatives on glass', source: M },
   {

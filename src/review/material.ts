@@ -33,6 +33,8 @@ const OF_KIND: Partial<Record<string, Material>> = {
   'film reel': 'film',
   'glass plate': 'plate',
   tintype: 'plate',
+  ambrotype: 'plate',
+  daguerreotype: 'plate',
   quilt: 'textile',
   textile: 'textile',
 };

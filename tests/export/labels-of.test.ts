@@ -203,7 +203,7 @@ describe('labels of a finding aid', () => {
   test('what has no year: the words of the list, and undated only where that says so', () => {
     const dated = (expression: string) => ({
       ...unit('file', { title: 'T', containers: inBox('1', String(++boxes)) }),
-      dates: [/^\d{4}$/.test(expression) ? { expression, edtf: expression } : { expression }],
+      dates: [/^[[\d]/.test(expression) ? { expression, edtf: expression } : { expression }],
     });
     const box = (...dates: string[]) => labelsOf(collection(...dates.map(dated))).at(-1)?.dates;
     expect(box('the years on the ferry')).toBe('the years on the ferry');
@@ -213,6 +213,8 @@ describe('labels of a finding aid', () => {
     // "1911-1940 and undated": common practice of finding aids.
     expect(box('1911', 'undated', '1940', 'undated')).toBe('1911-1940 and undated');
     expect(box('1911', 'the flood')).toBe('1911; the flood');
+    expect(box('[..1899]')).toBe('before 1900');
+    expect(box('[..1899]', '1908', '2016')).toBe('before 1900, 1908-2016');
     expect(box('1911', 'the flood', 'undated')).toBe('1911; the flood and undated');
     const long = 'from the day on which Thea first went to Nordvik until she came home to the orchard';
     expect(box('1911', long)).toBe('1911; dates in words');
@@ -265,6 +267,26 @@ describe('labels of a finding aid', () => {
     expect(folders).toHaveLength(3);
     expect(new Set(folders.map(({ number }) => number)).size).toBe(3);
     expect(labels.some(({ of, number }) => of === 'box' && number === '2')).toBe(true);
+  });
+
+  test('a folder and a box have the dates of what lies in them, and not of what lies apart', () => {
+    const recipe = unit('item', { title: 'Recipe for plum jam', containers: [] });
+    const book = unit('item', { title: 'Cookery book', containers: [{ type: 'box', number: '4' }] });
+    const file = unit('file', {
+      title: 'Cookery',
+      containers: inBox('1', '15'),
+      children: [
+        { ...recipe, dates: [{ expression: '1931', edtf: '1931' }] },
+        { ...book, dates: [{ expression: 'before 1900', edtf: '[..1899]' }] },
+      ],
+    });
+    const whole = { ...file, dates: [{ expression: 'before 1900, 1931', edtf: '{..1899,1931}' }] };
+    const labels = labelsOf(collection(whole));
+    expect(labels.map(({ key, dates }) => [key, dates])).toEqual([
+      ['box 1, folder 15', '1931'],
+      ['box 1', '1931'],
+      ['box 4', 'before 1900'],
+    ]);
   });
 
   test('a box with glass plates says so, no other box and no folder does', () => {

@@ -66,6 +66,10 @@ describe('a kind with a qualifier behind a comma', () => {
     ['letter , copy', 'letter', false],
     ['negatives, glass', 'glass plate', false],
     ['violin, child’s', 'object', false],
+    // On iron, on glass, on silvered copper: three processes, each a term of its own in the trade.
+    ['ferrotype, hand-coloured', 'tintype', false],
+    ['ambrotypes, cased', 'ambrotype', true],
+    ['Daguerreotype, cased', 'daguerreotype', false],
   ])('%s is the kind before it', (word, one, plural) => {
     expect(readKind(word)).toMatchObject({ kind: { one }, plural });
   });

@@ -47,7 +47,17 @@ export const KIND_TYPES: readonly KindType[] = [
     'mounted photograph',
     'framed photograph',
   ),
-  ...rows('StillImage', STILL, 'photograph album', 'negative', 'glass plate', 'slide', 'tintype'),
+  ...rows(
+    'StillImage',
+    STILL,
+    'photograph album',
+    'negative',
+    'glass plate',
+    'slide',
+    'tintype',
+    'ambrotype',
+    'daguerreotype',
+  ),
 
   ...rows('MovingImage', NAMED, 'film reel', 'video tape'),
   ...rows(

@@ -47,6 +47,8 @@ function yearsKnown(known: readonly string[]): string | undefined {
     // One year, certain at one end and not at the other: the mark goes with it.
     return displayDate(from === to ? (ends.toSorted().at(-1) ?? start) : ends.join('/'));
   }
+  // "before 1900" is not 1899, and beside other dates it stands as it does in the finding aid.
+  if (known.some(isBefore)) return displayDate(inclusiveDates(known) ?? '');
   const years = known
     .flatMap((edtf) => [firstYear(edtf), lastYear(edtf)])
     .filter((year) => year !== undefined);
@@ -54,6 +56,8 @@ function yearsKnown(known: readonly string[]): string | undefined {
   const [first, last] = [years.reduce((a, b) => Math.min(a, b)), years.reduce((a, b) => Math.max(a, b))];
   return first === last ? String(first) : `${first}-${last}`;
 }
+
+const isBefore = (edtf: string) => firstYear(edtf) === undefined && lastYear(edtf) !== undefined;
 
 /** The first and the last reference code of units in their order. */
 export function codesOf(units: readonly Component[]): string | undefined {

@@ -69,12 +69,23 @@ function folderLabel({ type, number, box, held }: Place, collection: string): La
     ...said({
       title: [...new Set(held.map(({ unit }) => unit.title))].join('; '),
       thing: onlyThing(held),
-      dates: held.length === 1 && first !== undefined ? datesOf(first.unit) : yearsOf(unitsOf(held)),
+      dates: held.length === 1 && first !== undefined ? datesIn(first.unit) : yearsHere(unitsOf(held)),
       codes: codesOf(unitsOf(held)),
       care: held.some(isRestricted) ? 'RESTRICTED' : undefined,
     }),
   };
 }
+
+/** The dates of a folder, or where some of it lies apart, the years of what lies in it. */
+const datesIn = (unit: Component): string | undefined =>
+  unit.children.some(isApart) ? yearsHere([unit]) : datesOf(unit);
+
+/** The years of what lies where the units do; apart lies what has a container of its own. */
+const yearsHere = (units: readonly Component[]): string | undefined => yearsOf(units.flatMap(here));
+
+const isApart = ({ containers }: Component): boolean => containers.length > 0;
+const here = (unit: Component): Component[] =>
+  unit.children.some(isApart) ? unit.children.filter((child) => !isApart(child)).flatMap(here) : [unit];
 
 /** Whether a unit is restricted, by itself or by what it is part of, or something that lies in it. */
 const isRestricted = ({ path, unit }: Held): boolean => [...path, unit].some(isClosed) || holdsClosed(unit);
@@ -107,7 +118,7 @@ function boxLabel({ type, number, held }: Place, collection: string): Label {
     series: seriesOf(held),
     ...said({
       title: all && loose.length <= NAMED ? loose.map((unit) => unit.title).join('; ') : undefined,
-      dates: yearsOf(units),
+      dates: yearsHere(units),
       codes: codesOf(units),
       folders: numbersInWords(held.flatMap(({ folders }) => folders)),
       care: units.some(holdsGlass) ? 'GLASS' : undefined,
@@ -115,9 +126,11 @@ function boxLabel({ type, number, held }: Place, collection: string): Label {
   };
 }
 
-/** Whether a unit, or what is in it and has no box of its own, is of the kind of glass plates, which its access points tell. */
+const OF_GLASS: ReadonlySet<string> = new Set(['glass plate', 'ambrotype', 'daguerreotype']);
+
+/** Whether a unit, or what is in it and has no box of its own, is of a kind that is of glass, which its access points tell. */
 const holdsGlass = ({ accessPoints, children }: Component): boolean =>
-  accessPoints.some(({ type, term }) => type === 'genre' && readKind(term)?.kind.one === 'glass plate') ||
+  accessPoints.some(({ type, term }) => type === 'genre' && OF_GLASS.has(readKind(term)?.kind.one ?? '')) ||
   children.some((child) => child.containers.length === 0 && holdsGlass(child));
 
 /** All groups above the content where they are the same, else the outermost of each. */

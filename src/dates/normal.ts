@@ -34,5 +34,6 @@ export function normalDate(edtf: string): string | undefined {
 export function w3cDate(edtf: string): string | undefined {
   const date = parseEdtf(edtf);
   const isExact = date?.kind === 'point' && date.mark === '' && isPlain(date) && date.year.low >= 0;
-  return isExact && date.year.low <= 9999 ? date.text : undefined;
+  // An instant is told by its day: W3CDTF wants a time zone with every time, and few lists have one.
+  return isExact && date.year.low <= 9999 ? date.text.replace(/T.*$/s, '') : undefined;
 }

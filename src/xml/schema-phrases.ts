@@ -23,6 +23,8 @@ const TYPES: Readonly<Record<string, string>> = {
 
 /** How many of the elements that would be accepted are named: a paragraph may hold forty. */
 const NAMED = 8;
+/** In UTF-16 units: a longer pattern tells nobody anything. */
+const LONGEST = 40;
 
 /** `{namespace}a, {namespace}b` as `<a> or <b>`. */
 function anyOf(expected: string): string {
@@ -87,7 +89,7 @@ export const SCHEMA_PHRASES: readonly Phrase[] = [
   {
     engine: /^\[facet 'pattern'\] The value '(.*)' is not accepted by the pattern '(.*)'\.$/s,
     says: ({ subject }, value = '', pattern = '') =>
-      `${subject} is ${quoted(value)}, which has not the form that is asked for (${pattern}).`,
+      `${subject} is ${quoted(value)}, which has not the form that is asked for${pattern.length > LONGEST ? '' : ` (${pattern})`}.`,
   },
   {
     engine: /^\[facet '(?:minLength|length)'\].* has a length of '0'/s,

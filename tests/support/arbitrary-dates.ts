@@ -21,6 +21,10 @@ const dayText = fc.tuple(year, fc.integer({ min: 1, max: 12 }), fc.nat({ max: 30
 export const plainDate: fc.Arbitrary<string> = fc.oneof(yearText, monthText, dayText);
 
 const marked = fc.tuple(plainDate, fc.constantFrom('?', '~', '%')).map(([date, mark]) => `${date}${mark}`);
+/** With a time of day: ISO 8601-1, 5.4.2; EDTF level 0. */
+const instant = fc
+  .tuple(dayText, fc.constantFrom('T23:20:30', 'T00:00:00Z', 'T09:05:00+05:30', 'T12:00:00-03'))
+  .map((parts) => parts.join(''));
 const inOrder = fc.tuple(plainDate, plainDate).map((dates) => dates.sort((a, b) => a.localeCompare(b)));
 const interval = fc
   .tuple(inOrder, fc.constantFrom('', '~', '?'), fc.constantFrom('', '~', '?'))
@@ -47,6 +51,7 @@ export const edtfDate: fc.Arbitrary<string> = fc.oneof(
   { weight: 3, arbitrary: interval },
   { weight: 2, arbitrary: marked },
   { weight: 1, arbitrary: openInterval },
+  { weight: 1, arbitrary: instant },
   { weight: 1, arbitrary: unspecified },
   { weight: 1, arbitrary: season },
   { weight: 1, arbitrary: oneOf },

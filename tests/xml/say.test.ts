@@ -25,6 +25,10 @@ test.each([
     'The attribute level of <c> is “pile”; it must be one of file, item.',
   ],
   [
+    `${E}, attribute 'langcode': [facet 'pattern'] The value 'x' is not accepted by the pattern '(([a-z]{3}|[a-z]{2})(-[A-Z][a-z]{3})?)|und'.`,
+    'The attribute langcode of <c> is “x”, which has not the form that is asked for.',
+  ],
+  [
     `${E}, attribute 'langcode': [facet 'pattern'] The value 'x' is not accepted by the pattern '[a-z]{3}'.`,
     'The attribute langcode of <c> is “x”, which has not the form that is asked for ([a-z]{3}).',
   ],

@@ -8,7 +8,7 @@ interface Measure {
   /** Millimetres of its unit, where one is written. */
   unit?: number;
   negative: boolean;
-  /** Whether it is written like 1,200: in millimetres, that is no decimal comma. */
+  /** Whether it is written like 1,200 or 1.200: in millimetres, that is no decimal sign. */
   thousands: boolean;
 }
 
@@ -24,7 +24,8 @@ export interface MeasureGroup {
 }
 
 const FEET = 12 * INCH;
-const THOUSANDS = /^[1-9]\d{0,2},\d{3}$/;
+const METRE = 1000;
+const THOUSANDS = /^[1-9]\d{0,2}[.,]\d{3}$/;
 
 /** Gathers the measures of a phrase, thing by thing; weights, counts and running times are left out. */
 export function measureGroups(tokens: readonly SizeToken[]): MeasureGroup[] {
@@ -43,7 +44,8 @@ export function measureGroups(tokens: readonly SizeToken[]): MeasureGroup[] {
       const measure: Measure = { value, negative, thousands, ...(unit !== undefined && { unit }) };
       const last = group?.measures.at(-1);
       if (between === 'nothing' && last !== undefined && goesOn(last, measure)) {
-        last.value = (last.value * (last.unit ?? 1) + value * (unit ?? INCH)) / (last.unit ?? 1);
+        const part = unit ?? (last.unit === METRE ? METRE / 100 : INCH);
+        last.value = (last.value * (last.unit ?? 1) + value * part) / (last.unit ?? 1);
         continue;
       }
       const joins = between === 'cross' || (between !== 'word' && between !== 'range' && group?.labelled);
@@ -72,18 +74,19 @@ function mark(group: MeasureGroup, label: string): void {
   group.thick = group.measures.length === 1 && THICK_LABELS.has(label);
 }
 
-/** 2 ft 3 in, 2' 3, 1 m 20 cm: the second number is a part of the first measure. */
+/** 2 ft 3 in, 2' 3, 1 m 20 cm, 1 m 20: the second number is a part of the first measure. */
 function goesOn(first: Measure, second: Measure): boolean {
   if (first.unit === undefined || second.negative) return false;
-  if (second.unit === undefined) return first.unit === FEET && second.value < 12;
+  if (second.unit === undefined)
+    return (first.unit === FEET && second.value < 12) || (first.unit === METRE && second.value < 100);
   return first.unit > second.unit && first.unit >= FEET;
 }
 
 /** In "8 x 10 in" and "5 x 7 or 8 x 10 in" the unit is written once for all. */
 function withUnits(groups: MeasureGroup[]): MeasureGroup[] {
   for (const { measures } of groups) {
-    lend(measures);
     lend(measures.toReversed());
+    lend(measures);
   }
   for (const [index, group] of groups.entries()) {
     const next = groups[index + 1];

@@ -10,6 +10,12 @@ describe('the three measures of a box', () => {
     ['1 metre x 30 cm x 100 mm', [1000, 300, 100]],
     [' 1 FT X 10 X 4 IN ', [304.8, 254, 101.6]],
     ['10 x 10 x 5000 mm', [10, 10, 5000]],
+    ['12 in x 10 x 4', [304.8, 254, 101.6]],
+    ['12 in wide x 10 in deep x 4 in high', [304.8, 254, 101.6]],
+    ['12 × 10 × 5 Zoll', [304.8, 254, 127]],
+    ['1,200 x 300 x 200 mm', [1200, 300, 200]],
+    ['12¼" by 10" by 5"', [311.15, 254, 127]],
+    ['33 × 26 × 10,5 cm', [330, 260, 105]],
   ])('%s', (written, expected) => {
     const read = readBoxMeasures(written);
     expect(read).toEqual({ measures: expected.map((mm) => expect.closeTo(mm, 6)) });
@@ -20,15 +26,16 @@ describe('the three measures of a box', () => {
     ['12 x 10 in', '2 measures'],
     ['12 x 10 x 4 x 2 in', '4 measures'],
     ['12 x 10 x 4', 'has no unit'],
-    ['12 in x 10 x 4', 'has no unit'],
     ['in x 10 x 4 in', 'cannot be read'],
     ['large x 10 x 4 in', 'cannot be read'],
     ['12 x 10 x 4 cubits', 'cannot be read'],
     ['12 x 1/0 x 4 in', 'cannot be read'],
+    ['10/4 x 5 in', 'cannot be read'],
+    ['10/4 x 10 x 5 in', 'cannot be read'],
     ['-12 x 10 x 4 in', 'less than 10 mm'],
     ['9 x 10 x 11 mm', 'less than 10 mm'],
     ['10 x 10 x 5001 mm', 'more than 5 m'],
-    ['', 'one measure'],
+    ['', 'cannot be read'],
   ])('%j is none: %s', (written, why) => {
     const read = readBoxMeasures(written);
     expect('wrong' in read && read.wrong).toContain(why);

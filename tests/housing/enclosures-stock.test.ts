@@ -176,7 +176,7 @@ describe('boxes of one’s own', () => {
 
   it.each([
     ['12 x 10 in', '2 measures'],
-    ['a foot', 'one measure'],
+    ['a foot', 'cannot be read'],
     ['12 x 10 x 4 x 3 in', '4 measures'],
     ['12 x 10 x 4', 'no unit'],
     ['12 x 10 x four in', 'cannot be read'],

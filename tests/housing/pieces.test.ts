@@ -9,14 +9,24 @@ import { partFolder } from '../../src/housing/part-folder.ts';
 import { pieceOf } from '../../src/housing/piece.ts';
 import { sizeFindings } from '../../src/housing/size-findings.ts';
 import { stockFrom } from '../../src/housing/stock.ts';
+import type { BroadGroup, Kind } from '../../src/kinds/kinds.ts';
 import { someThing } from '../support/catalogue.ts';
 
 const US = stockFrom(housingSettings.parse({}), 'US');
 const piece = (over: Partial<Thing>) => pieceOf(someThing({ row: 2, ...over }));
 const formOf = (over: Partial<Thing>) => piece(over).form;
 
+/** The broad groups of what is not paper, or not a plain sheet of it. */
+const NO_PAPERS: ReadonlySet<BroadGroup> = new Set([
+  'Photographs',
+  'Film and sound',
+  'Digital files',
+  'Textiles and objects',
+]);
+const hasRow = ({ one }: Kind) => FORMS_BY_KIND.has(one.toLowerCase());
+
 describe('forms of kinds', () => {
-  it.each(KINDS.map(({ one, many }) => ({ one, many })))('$one has one', ({ one, many }) => {
+  it.each(KINDS.filter(hasRow))('$one has one', ({ one, many }) => {
     const usual = FORMS_BY_KIND.get(one.toLowerCase());
     if (usual === undefined) throw new Error(`“${one}” has no form.`);
     expect(FORMS).toContain(usual.form);
@@ -26,6 +36,23 @@ describe('forms of kinds', () => {
     // Only a file takes no place.
     expect(usual.each > 0 && usual.size.short > 0).toBe(one !== 'digital file');
     expect(formOf({ kind: many, quantity: 2 })).toBe(usual.form);
+  });
+
+  it('may be left out for kinds of paper, which lie as a sheet does', () => {
+    const others = KINDS.filter((kind) => !hasRow(kind) && NO_PAPERS.has(kind.group));
+    expect(
+      others.map(({ one }) => one),
+      'These kinds are no papers, and need a row in src/housing/forms.ts, which says how they lie',
+    ).toEqual([]);
+    const papers = KINDS.filter((kind) => !hasRow(kind)).map(({ one, many }) => ({
+      ...{ one, lies: piece({ kind: one }) },
+      ...{ several: piece({ kind: many, quantity: 2 }) },
+    }));
+    // Such as "recital book", which ends in the name of something else.
+    expect(
+      papers.filter(({ lies, several }) => [lies, several].some(({ form }) => form !== 'sheet')),
+      'These kinds have no row in src/housing/forms.ts, and their last word makes something else of them',
+    ).toEqual([]);
   });
 
   it('are given only for kinds and for words of kinds', () => {

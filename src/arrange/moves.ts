@@ -1,8 +1,7 @@
 import { fold } from '../catalogue/fold.ts';
-import type { Settled } from '../catalogue/settled.ts';
+import { isMoved, type Settled } from '../catalogue/settled.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import { groupTitle } from './devised-titles.ts';
-import { isMoved } from './settled-places.ts';
 import type { Group } from './sort.ts';
 
 /** A thing that would now be sorted elsewhere than where it was settled. */

@@ -1,9 +1,8 @@
 import { addTo } from '../catalogue/add-to.ts';
 import type { Component } from '../catalogue/component.ts';
 import { foldersText } from '../catalogue/numbers-file.ts';
-import { MOVED, type Settled } from '../catalogue/settled.ts';
+import { isMoved, MOVED, type Settled } from '../catalogue/settled.ts';
 import type { PlacedGroup } from '../housing/placed.ts';
-import { isMoved } from './settled-places.ts';
 
 type CodeOf = (place: readonly number[]) => string;
 

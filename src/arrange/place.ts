@@ -1,6 +1,6 @@
 import { addTo } from '../catalogue/add-to.ts';
 import { fold } from '../catalogue/fold.ts';
-import type { Settled } from '../catalogue/settled.ts';
+import { isMoved, type Settled } from '../catalogue/settled.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import { partFolder } from '../housing/part-folder.ts';
 import { type Piece, pieceOf } from '../housing/piece.ts';
@@ -19,7 +19,7 @@ import {
   put,
 } from './growing.ts';
 import type { SeriesBefore } from './series-before.ts';
-import { growSettled, isMoved } from './settled-places.ts';
+import { growSettled } from './settled-places.ts';
 import { type Group, thingsOf } from './sort.ts';
 
 /** The numbers that a finding aid which was taken in has given already. */

@@ -1,4 +1,4 @@
-import { MOVED, SEVERAL, type Settled } from '../catalogue/settled.ts';
+import { isMoved, SEVERAL, type Settled } from '../catalogue/settled.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import { apartFrom } from '../housing/apart.ts';
 import { HOLDERS } from '../housing/holders.ts';
@@ -16,9 +16,6 @@ import {
   newFolder,
   put,
 } from './growing.ts';
-
-/** Whether the thing of a settled place has been given another since. */
-export const isMoved = ({ gone }: Settled): boolean => gone?.startsWith(MOVED) === true;
 
 /** Puts what is settled where it is settled. `present` holds the things of the list by their numbers. */
 export function growSettled(

@@ -28,6 +28,9 @@ export interface Settled {
 /** How the reason begins for a place whose thing has been given another. */
 export const MOVED = 'moved';
 
+/** Whether the thing of a settled place has been given another since. */
+export const isMoved = ({ gone }: Pick<Settled, 'gone'>): boolean => gone?.startsWith(MOVED) === true;
+
 /** Between the numbers of the boxes in which a bundle lies that is too large for one. */
 export const SEVERAL = ', ';
 

@@ -5,12 +5,14 @@ import { sayCommand } from '../catalogue/say-command.ts';
 import { changedPlaces } from './numbers-changed-places.ts';
 import { lostRows, unknownNumbers } from './numbers-lost.ts';
 import { outgrown } from './numbers-outgrown.ts';
+import { usedAgain } from './numbers-used-again.ts';
 import { maskNumbers } from './private-numbers.ts';
 
 /** Settled numbers that no longer agree with the list, and things that would now be sorted elsewhere. */
 export function reviewNumbers(catalogue: Catalogue, arranged: Arrangement): Finding[] {
   return [
     ...changedPlaces(catalogue),
+    ...usedAgain(catalogue, arranged),
     // Without a thing whose number is not known, what is missing may have been left out on purpose, as it is of a
     // catalogue that is handed over in part.
     ...(unknownNumbers(catalogue).length === 0 ? [] : lostRows(catalogue)),
@@ -29,7 +31,12 @@ export function reviewNumbers(catalogue: Catalogue, arranged: Arrangement): Find
  * @param catalogue as loaded from its folder
  */
 export function stopsSettling(catalogue: Catalogue, settling: Settling): Finding[] {
-  const all = [...changedPlaces(catalogue), ...lostRows(catalogue), ...perhapsSettled(catalogue, settling)];
+  const all = [
+    ...changedPlaces(catalogue),
+    ...usedAgain(catalogue, settling),
+    ...lostRows(catalogue),
+    ...perhapsSettled(catalogue, settling),
+  ];
   return all.map((finding) => ({ ...finding, weight: 'must' }));
 }
 

@@ -200,6 +200,7 @@ export const RULES: Readonly<Record<string, readonly Rule[]>> = {
       'must',
       'Titles stand at other numbers than when these were settled, as in a list that was numbered anew',
     ),
+    row('numbers.used-again', 'must', 'A settled number stands at another thing than it was settled for', P),
     row('numbers.row-lost', 'must', 'A row of numbers.csv has been lost'),
     row(
       'numbers.perhaps-settled',
@@ -346,6 +347,12 @@ export const RULES: Readonly<Record<string, readonly Rule[]>> = {
       'consider',
       'A restriction has ended by its own date, and the list still calls it one',
       P,
+    ),
+    row(
+      'access.end-not-under-until',
+      'should',
+      'Access names an end in words or figures, and the column “until” is blank',
+      'DACS 4.1.5, from memory',
     ),
   ],
   'Handing over': [

@@ -3,6 +3,7 @@ import type { Finding } from '../catalogue/finding.ts';
 import { type ListSettings, listSettings } from '../catalogue/list-settings.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import { comparable } from './columns.ts';
+import { sayDittos, withoutDittos } from './ditto-cells.ts';
 import { withoutExample } from './example-row.ts';
 import { languagesOfHeadings } from './headings-abroad.ts';
 import { noThings, readAsGroups, sameNumber } from './list-findings.ts';
@@ -67,7 +68,9 @@ function readTable(
     for (const _ of table.rows);
     return { things: [], findings: [...findings, ...table.oddities()] };
   }
-  const rows = withoutExample(table, (row) => findings.push(row(file)));
+  const dittos: { row: number; columns: string[] }[] = [];
+  const plain = withoutDittos(table, layout, (row, columns) => dittos.push({ row, columns }));
+  const rows = withoutExample({ rows: plain }, (row) => findings.push(row(file)));
   const told = withoutTotal(rows, layout, (...total) => findings.push(sayTotal(file, ...total)));
   const abroad = languagesOfHeadings(table.headings.map(comparable));
   const dates = { ...known.dates, languages: [...(known.dates?.languages ?? []), ...abroad] };
@@ -75,6 +78,7 @@ function readTable(
   if (several && !UNNAMED.test(sheet.trim())) {
     for (const thing of read.things) thing.series ??= sheet.trim();
   }
+  findings.push(...sayDittos(file, dittos));
   return { things: read.things, findings: [...findings, ...table.oddities(), ...read.findings] };
 }
 

@@ -1,7 +1,7 @@
 import type { Finding } from '../catalogue/finding.ts';
 import type { ListSettings } from '../catalogue/list-settings.ts';
 import type { Column, Thing } from '../catalogue/thing.ts';
-import { displayDate } from '../dates/index.ts';
+import { displayDate, sayDate } from '../dates/index.ts';
 import type { Table } from './csv.ts';
 import type { Layout } from './layout.ts';
 import { readList } from './list.ts';
@@ -132,6 +132,10 @@ function dateOf(date: Thing['date']): string | undefined {
   const { written, reading } = date;
   if (reading.kind === 'unreadable') return `${written} (in words only)`;
   if (reading.kind === 'date' && reading.edtf === written) return written;
-  const read = reading.kind === 'undated' ? 'undated' : displayDate(reading.edtf);
+  const read = reading.kind === 'undated' ? 'undated' : sayAll(reading.edtf, reading.alternatives);
   return read === written ? read : `${read} (written ${written})`;
 }
+
+/** A date in doubt is told by all that it may be, as `check` tells it. */
+const sayAll = (edtf: string, alternatives?: readonly string[]): string =>
+  alternatives?.map(sayDate).join(', or ') ?? displayDate(edtf);

@@ -42,6 +42,7 @@ export const RULES: Readonly<Record<string, readonly Rule[]>> = {
     row('list.encoding-guessed', 'consider', 'The list is not in UTF-8, and its encoding was guessed'),
     row('list.above-headings', 'consider', 'Rows stand above the headings'),
     row('list.example', 'consider', 'The example of a new list still stands there'),
+    row('list.ditto', 'should', 'A mark for “the same as above” stands in a cell', P),
     row('list.total-row', 'consider', 'The last row adds up those above it'),
     row('list.total-differs', 'should', 'The last row holds another sum than the quantities above it make'),
     row('list.no-such-heading', 'should', 'The settings speak of a heading that the list does not have'),

@@ -14,7 +14,11 @@ export function splitCell(cell: string): readonly string[] {
   return [...new Set(parts)];
 }
 
-const JOINED = /\s(?:and|&|\+)\s/i;
+/** "And", in the languages in which lists are written most; `y`, `e` and `i` stand within names. */
+const AND = '(?:and|&|\\+|und|u\\.|og|och|et|en)';
+const JOINED = new RegExp(`\\s${AND}\\s`, 'i');
+const BETWEEN_NAMES = new RegExp(`\\s*,\\s+(?:${AND}\\s+)?|\\s+${AND}\\s+`, 'iu');
+const BETWEEN_LANGUAGES = new RegExp(`\\s*[,/]\\s*|\\s+${AND}\\s+`, 'gi');
 // A given name or an initial, and a surname, with what may stand before either: "Ann Moss", "A. van der Moss".
 const FULL_NAME =
   /^(?:(?:mr|mrs|miss|ms|dr|rev)\.? )?\p{Lu}[\p{L}\p{M}.’'-]*(?: \p{Lu}[\p{L}\p{M}.’'-]*)*(?: (?:van|von|de|der|den|la|le|af|av|zu))* \p{Lu}[\p{L}\p{M}’'-]+$/u;
@@ -42,7 +46,7 @@ export function splitNames(cell: string, known: ReadonlySet<string>): readonly s
   if (known.size === 0) return parts;
   return parts.flatMap((part) => {
     if (known.has(part.toLowerCase())) return [part];
-    const names = part.split(/\s*,\s+(?:and\s+|&\s+)?|\s+(?:and|&)\s+/iu);
+    const names = part.split(BETWEEN_NAMES);
     const all =
       names.length > 1 && names.every((name) => name.includes(' ') && known.has(name.toLowerCase()));
     return all ? names : [part];
@@ -51,5 +55,5 @@ export function splitNames(cell: string, known: ReadonlySet<string>): readonly s
 
 /** The languages of one cell; no name of a language holds a comma, a stroke or an "and". */
 export function splitLanguages(cell: string): readonly string[] {
-  return splitCell(cell.replace(/\s*[,/]\s*|\s+(?:and|&)\s+/gi, ';'));
+  return splitCell(cell.replace(BETWEEN_LANGUAGES, ';'));
 }

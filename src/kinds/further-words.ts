@@ -25,6 +25,10 @@ export const FURTHER_WORDS: readonly FurtherWords[] = [
     'USB stick, USB drive, thumb drive, flash drive, SD card, memory card, CD, CD-ROM, compact disc, DVD, floppy disk, floppy disc, diskette, hard drive, hard disk, external drive, zip disk',
   ),
   row(
+    'digital file',
+    'digital photograph, digital photo, digital picture, digital image, digital recording, digital video, digital document',
+  ),
+  row(
     'sound tape',
     'cassette tape, compact cassette, music cassette, audio cassette tape, audiocassette, audio tape, microcassette, dictaphone tape, 8-track tape, DAT tape',
   ),

@@ -268,6 +268,8 @@ describe('several in one cell', () => {
     ['Ada & Nils Quill', ['Ada & Nils Quill']],
     ['Ada Quill and Tom Reed', ['Ada Quill and Tom Reed']],
     ['Ada Quill and Nils Quill', ['Ada Quill', 'Nils Quill']],
+    ['Ada Quill und Nils Quill', ['Ada Quill', 'Nils Quill']],
+    ['Ada Quill og Nils Quill', ['Ada Quill', 'Nils Quill']],
     ['Ada Quill, Nils Quill & Ada Quill', ['Ada Quill', 'Nils Quill', 'Ada Quill']],
     ['Quill & Sons', ['Quill & Sons']],
     ['Quill, Ada', ['Quill, Ada']],
@@ -285,6 +287,12 @@ describe('several in one cell', () => {
   // Common practice: a name turned round has its surname alone before the comma.
   it.each([
     ['Hattie Rook, Elsie Rook', true],
+    ['Solveig Heron und Nils Quill', true],
+    ['Einar og Karin Rook', true],
+    ['Ada Quill u. Nils Quill', true],
+    ['Ada et Nils Quill', true],
+    ['Ortega y Gasset', false],
+    ['Gunda Undset', false],
     ['Ann Moss, Ruth Moss', true],
     ['A. Quill, N. J. Heron-Rook', true],
     ['Ann van der Moss, Mrs Ruth Moss', true],

@@ -1,6 +1,8 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { fold } from '../../src/catalogue/fold.ts';
 import { COLUMNS, type Column } from '../../src/catalogue/thing.ts';
+import { localeOf } from '../../src/dates/month-names.ts';
 import { columnOf, comparable } from '../../src/intake/columns.ts';
 import { EVERYDAY_HEADINGS } from '../../src/intake/headings.ts';
 import { HEADINGS_ABROAD, languagesOfHeadings } from '../../src/intake/headings-abroad.ts';
@@ -12,7 +14,7 @@ const abroad = Object.entries(HEADINGS_ABROAD).flatMap(([language, columns]) =>
 );
 
 describe('headings in other languages', () => {
-  it('are of six languages, and name every column in each that a list of old papers needs', () => {
+  it('name in each language every column that a list of old papers needs', () => {
     const needed: readonly Column[] = [
       'title',
       'date',
@@ -23,10 +25,32 @@ describe('headings in other languages', () => {
       'quantity',
       'note',
     ];
-    expect(Object.keys(HEADINGS_ABROAD)).toHaveLength(6);
-    for (const columns of Object.values(HEADINGS_ABROAD)) {
-      expect(needed.filter((column) => (columns[column] ?? []).length === 0)).toEqual([]);
-    }
+    const missing = Object.entries(HEADINGS_ABROAD).flatMap(([language, columns]) =>
+      needed
+        .filter((column) => (columns[column] ?? []).length === 0)
+        .map((column) => `${language}: ${column}`),
+    );
+    expect(missing, 'These columns need a word in src/intake/headings-abroad.ts').toEqual([]);
+  });
+
+  it('are each of a language with a code', () => {
+    const without = Object.keys(HEADINGS_ABROAD).filter((language) => {
+      const others = new Set(abroad.filter((one) => one.language !== language).map(({ word }) => word));
+      const own = abroad.filter((one) => one.language === language && !others.has(one.word));
+      return languagesOfHeadings(own.map(({ word }) => word)).length === 0;
+    });
+    expect(without, 'These need a code in CODES of src/intake/headings-abroad.ts').toEqual([]);
+  });
+
+  it('are of the languages that README names', () => {
+    const names = new Intl.DisplayNames('en', { type: 'language' });
+    const codes = languagesOfHeadings(abroad.map(({ word }) => word));
+    const languages = ['English', ...codes.map((code) => names.of(localeOf(code) ?? code) ?? code)];
+    const said = /^Headings are understood in (.+)\.$/m.exec(readFileSync('README.md', 'utf8'))?.[1];
+    expect(
+      said?.split(/, | and /).sort(),
+      'README.md, “Columns of the list”, is to name these in the sentence “Headings are understood in …”',
+    ).toEqual(languages.sort());
   });
 
   it('are written as they are compared', () =>
@@ -77,14 +101,16 @@ describe('kinds in other languages', () => {
 
   it('stand once each, and in the place of no English word of another kind', () => {
     const words = KINDS_ABROAD.flatMap(({ kind, one, many }) =>
-      [...one, ...many].map((word) => [fold(word), kind]),
+      [...one, ...many].map((word) => ({ word: fold(word), kind })),
     );
     const english = KINDS.flatMap(({ one, many, also }) =>
-      [one, many, ...also].map((word) => [fold(word), one]),
+      [one, many, ...also].map((word) => ({ word: fold(word), kind: one })),
     );
-    const kinds = new Map<string, Set<string>>();
-    for (const [word = '', kind = ''] of [...words, ...english])
-      kinds.set(word, (kinds.get(word) ?? new Set()).add(kind));
-    expect([...kinds].filter(([, of]) => of.size > 1)).toEqual([]);
+    const clashes = words.flatMap(({ word, kind }) =>
+      [...words, ...english]
+        .filter((other) => other.word === word && other.kind !== kind)
+        .map((other) => `“${word}” stands with “${kind}” and with “${other.kind}”`),
+    );
+    expect(clashes, 'Take these out of src/kinds/kinds-abroad.ts').toEqual([]);
   });
 });

@@ -59,6 +59,12 @@ describe('everyday things', () => {
   });
 });
 
+test('a digital photograph is a file, and no photograph on paper', () => {
+  for (const word of ['digital photograph', 'Digital photos'])
+    expect(readKind(word)).toMatchObject({ kind: { one: 'digital file' } });
+  expect(formOf('digital photos')).toBe('digital');
+});
+
 describe('a kind with a qualifier behind a comma', () => {
   test.each([
     ['photograph, mounted', 'photograph', false],

@@ -76,7 +76,13 @@ function spacers({ box, those }: { box: Box; those: readonly Filled[] }): Supply
   const left = those.map(({ slack }) => slack - FINGER);
   const [least, most] = [Math.floor(Math.min(...left)), Math.floor(Math.max(...left))];
   return {
-    ...named({ one: `spacer for a ${box.one}`, many: `spacers for ${box.many}` }, those.length),
+    ...named(
+      {
+        one: `spacer for ${/^[aeiou]/i.test(box.one) ? 'an' : 'a'} ${box.one}`,
+        many: `spacers for ${box.many}`,
+      },
+      those.length,
+    ),
     ...measured(box.face.long, box.face.short),
     material: 'acid-free board',
     use: `folded ${least === most ? least : `${least} to ${most}`} mm thick, so that nothing leans`,

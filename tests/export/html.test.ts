@@ -127,6 +127,26 @@ describe('what is restricted', () => {
     expect(page).not.toMatch(/secret/i);
   });
 
+  test('is said at the folded line of what holds it', () => {
+    const lineOf = (over: object) => {
+      const children = [{}, over].map((more, at) => ({
+        id: `QF-1-${at}`,
+        level: 'item',
+        title: 'y',
+        ...more,
+      }));
+      const folder = {
+        level: 'file' as const,
+        title: 'Folder of letters',
+        children: children as Component[],
+      };
+      const folded = pageOf(withThing(quill, folder)).split('<summary').slice(1);
+      return folded.find((line) => line.includes('Folder of letters'))?.split('</summary>')[0];
+    };
+    expect(lineOf(closed())).toContain('<span class="x">restricted in part</span>');
+    expect(lineOf({})).not.toContain('restricted');
+  });
+
   test('leaves no trace where it is left out', () => {
     const page = pageOf(quill, { withoutRestricted: true, thumbnails: thumbnailsFor(quill) });
     // In examples/quill-ferry/list.csv these occur in rows that are not open, and in no other.

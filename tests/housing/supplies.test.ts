@@ -105,6 +105,14 @@ test('one spacer', () => {
   expect(spacer?.use).toContain('folded 21 mm');
 });
 
+test('the article goes with the name of the box', () => {
+  const [, spacer] = supplies({
+    holders: [],
+    filled: [filledWith({ ...box, one: 'A4 document box' }, 50, 40)],
+  });
+  expect(spacer?.what).toBe('spacer for an A4 document box');
+});
+
 test('a box to be laid flat wants no spacer', () => {
   expect(counts(supplies({ holders: [], filled: [filledWith(box, 10)] }))).toEqual(['1 document box']);
 });

@@ -1,7 +1,7 @@
 import type { Component, Extent } from '../../catalogue/component.ts';
 import type { Context } from './context.ts';
 import { copiesOf } from './copies.ts';
-import { extentWords, placeLinks, placeWords, restrictedMark, titleLine } from './entry.ts';
+import { extentWords, placeLinks, placeWords, restrictedMark, restrictedWithin, titleLine } from './entry.ts';
 import { factsOf } from './facts.ts';
 import { h, joined, type Markup } from './markup.ts';
 import { notesOf } from './notes.ts';
@@ -93,7 +93,7 @@ function summaryFacts(unit: Unit): Markup[] {
   const extent = extentWords({ extents: inLine(component) }, (_, words) => words);
   return [
     h`<span class="c">${code(component)}</span>`,
-    ...[placeWords(unit), extent && h`<span class="q">${extent}</span>`, restrictedMark(unit)].filter(
+    ...[placeWords(unit), extent && h`<span class="q">${extent}</span>`, restrictedWithin(unit)].filter(
       (part) => part !== undefined && part !== false,
     ),
   ];

@@ -48,7 +48,10 @@ export function extentWords(
     return extent.type === 'materialtype' ? kindLink(kindOfUnit(extent.unit), words) : words;
   });
   if (physicalDescription !== undefined) said.push(isolated(physicalDescription));
-  return said.length === 0 ? undefined : joined(said, ', ');
+  // A box may be called "flat box, A2".
+  return said.length === 0
+    ? undefined
+    : joined(said, extents.some(({ unit }) => unit.includes(',')) ? '; ' : ', ');
 }
 
 const sayOne = ({ approximate, quantity, unit, dimensions, facets = [] }: Extent): Markup => {
@@ -63,3 +66,10 @@ const amount = (quantity: number): string => quantity.toLocaleString('en', { max
 /** Said at every line that is closed, so that nobody asks in vain. */
 export const restrictedMark = (unit: Unit): Markup | false =>
   unit.isClosed && h`<span class="x">restricted</span>`;
+
+/** The same for a line that may be folded up over what is closed. */
+export const restrictedWithin = (unit: Unit): Markup | false =>
+  restrictedMark(unit) || (holdsClosed(unit) && h`<span class="x">restricted in part</span>`);
+
+const holdsClosed = ({ children }: Unit): boolean =>
+  children.some((child) => child.isClosed || holdsClosed(child));

@@ -111,15 +111,17 @@ function joined(
   const ids = new Map<string, string>();
   const taken = new Set(before.map(({ id }) => id));
   const heading = ({ type, name, authorizedForm }: Agent) => `${type} ${fold(authorizedForm ?? name)}`;
+  const byHeading = new Map(before.toReversed().map((one) => [heading(one), one]));
   for (const agent of more) {
-    const known = before.find((one) => heading(one) === heading(agent));
+    const known = byHeading.get(heading(agent));
     const id = known?.id ?? free(agent.id, taken);
     ids.set(agent.id, id);
     if (known === undefined) list.push({ ...agent, id });
   }
   const idOf = (id: string) => ids.get(id) ?? id;
+  const there = new Set(before);
   const renamed = (agent: Agent): Agent =>
-    before.includes(agent) || agent.relations === undefined
+    there.has(agent) || agent.relations === undefined
       ? agent
       : { ...agent, relations: agent.relations.map((one) => ({ ...one, agent: idOf(one.agent) })) };
   return { list: list.map(renamed), idOf };

@@ -1,5 +1,5 @@
 #!/usr/bin/env node
-import { readFileSync } from 'node:fs';
+import { readFileSync, statSync } from 'node:fs';
 import { Command, CommanderError } from 'commander';
 
 /** Adds a command to the program. */
@@ -43,6 +43,13 @@ const plainer = (said: string): string =>
     (_, value: string, name: string) => `“${value}” is no ${name.toLowerCase()}.`,
   );
 
+/** What to do where a folder stands in the place of a command. */
+function folderNamed(said: string): string {
+  const name = /unknown command '(.*?)'/.exec(said)?.[1];
+  const isFolder = name !== undefined && statSync(name, { throwIfNoEntry: false })?.isDirectory() === true;
+  return isFolder ? `“${name}” is a folder. Go into it, and kinfonds alone says where things stand.\n` : '';
+}
+
 /** The example at the end of the help of a command: what to write where an option is missing. */
 function exampleOf(name: string | undefined): string {
   const printed: string[] = [];
@@ -65,7 +72,7 @@ const program = new Command('kinfonds')
   .exitOverride()
   .configureOutput({
     outputError: (said, write) =>
-      write(`${plainer(said)}${/required option/.test(said) ? exampleOf(words[0]) : ''}`),
+      write(`${plainer(said)}${/required option/.test(said) ? exampleOf(words[0]) : ''}${folderNamed(said)}`),
   })
   .configureHelp({ sortSubcommands: false, showGlobalOptions: false });
 

@@ -56,6 +56,12 @@ describe('kinfonds without a command', () => {
     expect([code, err]).toEqual([2, expect.stringContaining("unknown command 'arange'")]);
   });
 
+  test('a folder in the place of a command is named as one', () => {
+    const cwd = catalogue();
+    const { code, err } = kinfonds(['quill papers'], { cwd: dirname(cwd) });
+    expect([code, err]).toEqual([2, expect.stringContaining('“quill papers” is a folder. Go into it')]);
+  });
+
   test('says where things stand, and changes nothing', () => {
     const cwd = catalogue();
     const before = contentsOf(cwd);

@@ -3,6 +3,7 @@ import { languageUse } from '../catalogue/languages.ts';
 import { once } from '../catalogue/once.ts';
 import type { Column, Thing } from '../catalogue/thing.ts';
 import { type DateContext, hasAgeWord, readDate } from '../dates/index.ts';
+import { languageFinder } from './date-languages.ts';
 import { sayReading } from './say-reading.ts';
 import { whoseAge } from './whose-age.ts';
 
@@ -34,10 +35,11 @@ export function readDates(dated: readonly DateCell[], context: DateContext, file
     // What else may be said of the end of a restriction must not be passed over.
     until: dateReader({ ...ahead, languages, whole: true }),
   };
+  const languagesOf = languageFinder({ ...context, languages });
   return dated.flatMap(({ thing, column, cell }) => {
     const date = readers[column](cell, thing);
     thing[column] = date;
-    return dateFindings(date, column, file, thing.row);
+    return dateFindings(date, column, file, thing.row, languagesOf);
   });
 }
 
@@ -76,11 +78,17 @@ function dateFindings(
   column: Column,
   file: string,
   row: number,
+  languagesOf: (written: string) => readonly string[],
 ): Finding[] {
   const place = { file, row, column };
   if (reading.kind === 'unreadable') {
     const found = `The date “${written}” is kept in words only: ${reading.reason}`;
-    return [{ rule: 'list.date-unreadable', weight: 'should', place, found, advice: ACCEPTED }];
+    const others = languagesOf(written);
+    const advice =
+      others.length === 0
+        ? ACCEPTED
+        : `It is a date in ${others.join(', or ')}: name the language under “languages” in collection.yaml, or in the column “language” of a row, and it is read.`;
+    return [{ rule: 'list.date-unreadable', weight: 'should', place, found, advice }];
   }
   if (column === 'until' && reading.kind === 'date' && reading.alternatives !== undefined) {
     const found = `The end of the restriction, “${written}”, must be one certain date: ${reading.assumed.join(' ')}`;

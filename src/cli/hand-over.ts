@@ -42,7 +42,7 @@ async function run(folder: string, options: Options): Promise<void> {
   const { out, zip, despite, withoutRestricted, schemas, json } = options;
   const { loadCatalogue } = await import('../catalogue/load.ts');
   const { localDay } = await import('../catalogue/local-day.ts');
-  const { handOver } = await import('../handover/index.ts');
+  const { handOver, sayOpen } = await import('../handover/index.ts');
   const catalogue = await loadCatalogue(folder);
   const result = await withBar((step) =>
     handOver(catalogue, out, localDay(), {
@@ -75,6 +75,8 @@ async function run(folder: string, options: Options): Promise<void> {
       ? 'Unpacked, it is verified with: kinfonds verify FOLDER'
       : `Verify it after every copying: ${sayCommand('verify', path)}`,
   ]);
+  const open = sayOpen(result.open, folder);
+  if (open !== undefined) process.stderr.write(`${printable(open)}\n`);
 }
 
 const sayRestricted = (number: number) =>
@@ -120,7 +122,7 @@ function printStaying([one, many]: readonly [one: string, many: string], lines: 
   process.stderr.write(`${all.map(printable).join('\n')}\n`);
 }
 
-const forMachines = ({ written, held, units, findings }: HandedOver) => ({
+const forMachines = ({ written, held, units, findings, open }: HandedOver) => ({
   written: written ?? null,
   stays: held.map(({ thing: { row, number, title }, why }) => ({ row, number, title, why })),
   ...(units.length > 0 && {
@@ -132,6 +134,7 @@ const forMachines = ({ written, held, units, findings }: HandedOver) => ({
     })),
   }),
   findings,
+  notHeldBack: open.map(({ row, number, title }) => ({ row, number, title })),
 });
 
 function reason(text: string): string {

@@ -5,9 +5,10 @@ import type { Catalogue } from '../catalogue/catalogue.ts';
 import { CatalogueError, type Finding } from '../catalogue/finding.ts';
 import type { FindingAid } from '../catalogue/finding-aid.ts';
 import { sayCommand } from '../catalogue/say-command.ts';
+import type { Thing } from '../catalogue/thing.ts';
 import { unitsFrom } from '../catalogue/units.ts';
 import { gatherCopies } from '../copies/index.ts';
-import { review } from '../review/index.ts';
+import { privateAndOpen, review } from '../review/index.ts';
 import type { SchemaPlaces } from '../xml/schema-folders.ts';
 import { aboutBag } from './about-bag.ts';
 import type { ByteStep } from './bag/index.ts';
@@ -50,6 +51,8 @@ export interface HandedOver {
   /** Units of a finding aid that was taken in, which stay with everything in them. */
   units: readonly HeldUnit[];
   findings: readonly Finding[];
+  /** What goes, is private by what `check` finds, and is not held back. */
+  open: readonly Thing[];
 }
 
 /**
@@ -82,7 +85,9 @@ export async function handOver(
   if (shared.length > 0) throw new CatalogueError(shared);
 
   const found = { facts, unlisted: [] };
-  const reviewed = review(given.catalogue, arrangement(given.catalogue, today), found, today).findings;
+  const own = arrangement(given.catalogue, today);
+  const reviewed = review(given.catalogue, own, found, today).findings;
+  const open = privateAndOpen(given.catalogue, own, today);
   const named = mentions(given, options.despite);
   const ofCopies = reviewed.filter(({ rule }) => rule === 'copies.location');
   const musts = [...named, ...reviewed].filter(({ weight }) => weight === 'must');
@@ -95,7 +100,7 @@ export async function handOver(
     ...ofCopies,
   ];
   const { held, units } = given;
-  if (musts.length > 0 && options.despite === undefined) return { held, units, findings };
+  if (musts.length > 0 && options.despite === undefined) return { held, units, findings, open };
 
   // As a list of its own, of which the first thing stands below the headings.
   const listed: Catalogue = {
@@ -130,7 +135,7 @@ export async function handOver(
     restricted,
     ...(base !== undefined && { units: countUnits(base) }),
   };
-  return { written: { ...written, ...counts, copies: there }, held, units, findings };
+  return { written: { ...written, ...counts, copies: there }, held, units, findings, open };
 }
 
 const countUnits = ({ collection }: FindingAid): number => [...unitsFrom(collection)].length;

@@ -68,7 +68,7 @@ export function packageFiles(
     { path: 'inventory.csv', content: inventoryToCsv(summary.rows) },
     { path: 'inventory.html', content: paperToPage(inventoryPaper(summary)) },
     { path: 'technical-facts.csv', content: technicalFacts(copies) },
-    ...inBothForms('letter-of-offer', letterOfOffer(summary)),
+    ...inBothForms('letter-of-offer', letterOfOffer(summary, today)),
     ...inBothForms('deed-of-gift-checklist', deedOfGiftChecklist(summary)),
     ...inBothForms('receipt', receipt(summary)),
   ];

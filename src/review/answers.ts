@@ -1,6 +1,7 @@
 import type { CheckSettings } from '../catalogue/check-settings.ts';
 import { type Finding, sayPlace } from '../catalogue/finding.ts';
 import { fold } from '../catalogue/fold.ts';
+import type { Settings } from '../catalogue/settings.ts';
 import type { Thing } from '../catalogue/thing.ts';
 
 /**
@@ -73,6 +74,17 @@ export function isAbout({ number, title }: Thing, code: string | undefined): (of
   const folded = fold(title);
   return (of) => of === number || of === code || fold(of) === folded;
 }
+
+/** Whether `collection.yaml` answers a rule for this thing, or for all. */
+export const isAnswered = (
+  { check }: Pick<Settings, 'check'>,
+  rule: string,
+  thing: Thing,
+  code: string | undefined,
+): boolean =>
+  check.answers.some(
+    (answer) => answer.rule === rule && (answer.of === undefined || isAbout(thing, code)(answer.of)),
+  );
 
 const unusedAnswer = ({ rule, of }: Answer): Finding => ({
   rule: 'check.unused-answer',

@@ -12,7 +12,8 @@ type HazardsOfThing = ReadonlyMap<HazardName, string>;
 
 const noHazards: HazardsOfThing = new Map();
 const rounds = readyWord(ROUNDS);
-const NITRATE = /nitrate/i;
+// In any language of the tables.
+const NITRATE = /nitr[ao]|zellulose|celluloid|zelluloid/i;
 const OF_NITRATE: ReadonlySet<HazardName> = new Set(['nitrate-film', 'nitrate-negatives']);
 
 /** Finds what a row of the list says of dangers and decay, by a table of words and by kind and date. */

@@ -5,7 +5,10 @@ export interface Hazard {
   says: string;
   /** Why it matters, a sentence. */
   because: string;
+  /** What the family is to do. */
   advice: string;
+  /** The same for the archive to which the thing is offered, where it is not said in the same words. */
+  toArchive?: string;
   source: string;
   /** Whether each thing is a finding of its own, since somebody must decide on it alone. */
   alone?: true;
@@ -51,6 +54,8 @@ export const HAZARDS: readonly Hazard[] = [
     because: 'Even a souvenir that everybody takes for empty may not be.',
     advice:
       'Do not move, open, clean or box it. Call the police or the local authority on their ordinary line and let somebody who knows look at it.',
+    toArchive:
+      'Do not move, open, clean or box it before somebody whom the police or the local authority sends has looked at it.',
     source: P,
     alone: true,
     notBoxed: 'ammunition',
@@ -61,6 +66,8 @@ export const HAZARDS: readonly Hazard[] = [
     because: 'It may be loaded, and the law on keeping and giving away weapons differs from place to place.',
     advice:
       'Do not handle or box it. Ask the police or the local authority; most archives do not take weapons.',
+    toArchive:
+      'Do not handle or box it. Please tell us whether you take weapons at all; if not, the police or the local authority decides what becomes of it.',
     source: P,
     alone: true,
     notBoxed: 'a weapon',
@@ -71,7 +78,9 @@ export const HAZARDS: readonly Hazard[] = [
     because:
       'It was made into the early 1950s, burns fiercely, and may catch fire by itself when it decays or gets warm.',
     advice:
-      'Do not open, run, box or post it. Keep it cool, away from the house, from heat and flames, and ask the fire office or a film archive who is licensed to take it. Film 16 mm or 8 mm wide is safety film: note the width in the column “size”.',
+      'Do not open, run or box it, least of all a tin that is stuck or smells, and do not send it by post. Keep it cool and apart, out of the house, away from heat and flames, and ask the fire service or a conservator who may take it; local rules decide. Film 16 mm or 8 mm wide is safety film: note the width in the column “size”.',
+    toArchive:
+      'Do not open or run it, least of all a tin that is stuck or smells, and do not send it or have it sent by post. Keep it cool and apart, away from heat and flames. Please tell us before it is moved whether you may take it; the fire service knows the local rules, which decide.',
     source: 'NFPA 40; from memory for the years and the widths',
     notBoxed: 'film that is or may be nitrate',
   },
@@ -81,7 +90,9 @@ export const HAZARDS: readonly Hazard[] = [
     because:
       'Film negatives were made of it into the early 1950s; it burns fiercely and spoils what lies beside it.',
     advice:
-      'Look for “safety” on the edge. Keep those without it apart from everything else, cool, in paper and never in a tight tin, and ask a conservator or the receiving archive. Do not test by burning.',
+      'Look for “safety” on the edge. Keep those without it apart from everything else, cool, out of the house, in paper and never in a tight tin. Do not open a tin that is stuck or smells, do not send them by post, and do not test by burning. Ask the fire service or a conservator; local rules decide.',
+    toArchive:
+      'Look for “safety” on the edge. Keep those without it apart from everything else, cool, in paper and never in a tight tin. Do not open a tin that is stuck or smells, do not send them or have them sent by post, and do not test by burning. Please tell us before they are moved whether you may take them; the fire service knows the local rules, which decide.',
     source: 'NFPA 40; from memory for the years',
     notBoxed: 'negatives that are or may be nitrate',
   },
@@ -91,6 +102,7 @@ export const HAZARDS: readonly Hazard[] = [
     because: 'Old medicines can be poison, and some are against the law to keep.',
     advice:
       'Do not open or box them. Take them to a pharmacist, or ask one; photograph the label for the family.',
+    toArchive: 'Do not open or box them. Please tell us if you want them; if not, they go to a pharmacist.',
     source: P,
     alone: true,
     notBoxed: 'medicines',
@@ -100,6 +112,8 @@ export const HAZARDS: readonly Hazard[] = [
     says: 'Chemicals',
     because: 'They leak, burn or poison, and age makes some of them worse.',
     advice: 'Do not open, pour out or box them. Ask the local authority where to take them.',
+    toArchive:
+      'Do not open, pour out or box them. Please tell us if you want them; if not, they go where the local authority says.',
     source: P,
     alone: true,
     notBoxed: 'chemicals',
@@ -119,6 +133,8 @@ export const HAZARDS: readonly Hazard[] = [
     because: 'Its paint stays radioactive for many hundred years, whether it still glows or not.',
     advice:
       'Do not open, scrape or wear it. Wrap it, keep it away from where people sit or sleep, and ask the local authority or the receiving archive.',
+    toArchive:
+      'Do not open, scrape or wear it. Keep it wrapped, away from where people work, and please tell us before it is moved whether you may take it; the local authority knows the rules.',
     source: M,
     alone: true,
     notBoxed: 'radium',
@@ -178,6 +194,8 @@ export const HAZARDS: readonly Hazard[] = [
     because: 'Live or dry, mould harms the lungs, and it spreads.',
     advice:
       'Keep it apart in paper, not in plastic, somewhere cool and dry; wear a mask, do not brush or wipe it indoors, and ask a conservator. Tell the receiving archive before it gets there.',
+    toArchive:
+      'Please tell us before it comes to you whether you take it, and how it is to be packed. Keep it apart in paper, not in plastic, somewhere cool and dry; wear a mask, do not brush or wipe it indoors, and ask your conservator.',
     source: P,
     notBoxed: 'mould',
   },
@@ -187,6 +205,8 @@ export const HAZARDS: readonly Hazard[] = [
     because: 'What is still alive moves on to the rest of the collection, and to other collections.',
     advice:
       'Put it into a closed bag apart from the rest, look again after two weeks, use no spray, and ask a conservator or the receiving archive.',
+    toArchive:
+      'Please tell us before it comes to you whether you take it, and how it is to be packed. Keep it in a closed bag apart from other collections, look again after two weeks, use no spray, and ask your conservator.',
     source: P,
     notBoxed: 'insects or mice',
   },

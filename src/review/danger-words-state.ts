@@ -22,9 +22,7 @@ const OTHER_NITRATES = listed(
 export const STATE_WORDS: readonly DangerWord[] = [
   {
     hazard: 'mould',
-    words: listed(
-      'mould, moulds, mold, molds, mildew, white growth, fuzzy growth, fungus, schimmel, moisissure, moisissures',
-    ),
+    words: listed('mould, moulds, mold, molds, mildew, white growth, fuzzy growth, fungus'),
     columns: STATE,
     unless: listed('jelly, butter, cake, candle, leaf, plaster, bullet, proof, course'),
     source: P,
@@ -45,12 +43,6 @@ export const STATE_WORDS: readonly DangerWord[] = [
     source: P,
   },
   { hazard: 'mould', words: ['damp', 'musty', 'wet through'], columns: ['condition', 'note'], source: P },
-  {
-    hazard: 'mould',
-    words: listed('mugg, muggsopp, mogel, skimmel, muffa, moho'),
-    columns: ['condition'],
-    source: 'from memory',
-  },
   {
     hazard: 'pests',
     words: listed(

@@ -33,7 +33,7 @@ export const THING_WORDS: readonly DangerWord[] = [
     hazard: 'weapons',
     words: listed(
       'rifle, rifles, pistol, pistols, revolver, revolvers, shotgun, musket, gun, guns, firearm',
-      'bayonet, bayonets, sword, swords, dagger, sabre, saber, gewehr, pistole, fusil',
+      'bayonet, bayonets, sword, swords, dagger, sabre, saber',
     ),
     columns: ALL,
     of: THINGS,

@@ -1,5 +1,7 @@
 import type { Column } from '../catalogue/thing.ts';
 import type { HazardName } from './danger-hazards.ts';
+import { THING_WORDS_ABROAD } from './danger-words-abroad.ts';
+import { STATE_WORDS_ABROAD } from './danger-words-abroad-state.ts';
 import { STATE_WORDS } from './danger-words-state.ts';
 import { THING_WORDS } from './danger-words-things.ts';
 import type { Material } from './material.ts';
@@ -26,4 +28,9 @@ export interface DangerWord {
 }
 
 /** All words that point to a hazard. */
-export const DANGER_WORDS: readonly DangerWord[] = [...STATE_WORDS, ...THING_WORDS];
+export const DANGER_WORDS: readonly DangerWord[] = [
+  ...STATE_WORDS,
+  ...THING_WORDS,
+  ...STATE_WORDS_ABROAD,
+  ...THING_WORDS_ABROAD,
+];

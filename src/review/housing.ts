@@ -1,8 +1,9 @@
 import type { Arrangement } from '../arrange/index.ts';
 import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { Finding } from '../catalogue/finding.ts';
-import type { ShelfBox, ShelfUnit } from '../housing/placed.ts';
+import type { ShelfUnit } from '../housing/placed.ts';
 import { filledBoxes } from '../housing/shelve.ts';
+import { reviewUnboxed } from './housing-no-box.ts';
 import { reviewNumbers } from './numbers.ts';
 import { maskNumbers } from './private-numbers.ts';
 
@@ -13,26 +14,10 @@ export function reviewHousing(catalogue: Catalogue, arranged: Arrangement): Find
   const { boxes } = arranged;
   const filled = filledBoxes(boxes);
   return [
-    ...boxes.flatMap(unboxed),
+    ...reviewUnboxed(catalogue, arranged),
     ...tight(filled),
     ...slack(filled),
     ...reviewNumbers(catalogue, arranged),
-  ];
-}
-
-function unboxed({ type, number, units }: ShelfBox): Finding[] {
-  const thing = units[0]?.things[0]?.thing;
-  if (type === 'box' || thing === undefined) return [];
-  return [
-    {
-      rule: 'housing.no-box',
-      weight: 'should',
-      place: { file: 'list.csv', row: thing.row },
-      found: `“${maskNumbers(thing.title)}” fits into none of the boxes, and becomes package ${number}.`,
-      advice:
-        'Name a box for it under “housing” in collection.yaml, or wrap it in acid-free paper and lay it flat.',
-      source: PRACTICE,
-    },
   ];
 }
 

@@ -5,6 +5,7 @@ import type { FindingAid } from '../catalogue/finding-aid.ts';
 import { localDay } from '../catalogue/local-day.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import type { CopyFacts } from '../copies/facts.ts';
+import { reviewEnds } from './access-ends.ts';
 import { type Answered, answerFindings } from './answers.ts';
 import { codesByRow } from './codes-by-row.ts';
 import { reviewCopies } from './copies.ts';
@@ -23,8 +24,11 @@ import { titleRules } from './titles.ts';
 import { reviewUncounted } from './uncounted.ts';
 import { reviewWords } from './words-of-the-list.ts';
 
+export { adviceToArchive } from './advice-to-archive.ts';
+export { namesEnd } from './end-said.ts';
 export { handlingList } from './handling.ts';
 export { type NotBoxed, notToBeBoxed, sayNotBoxed } from './not-to-be-boxed.ts';
+export { privateAndOpen } from './private.ts';
 export { sayHandling } from './say-handling.ts';
 export { verdict } from './verdict.ts';
 
@@ -71,6 +75,7 @@ export function review(
     danger,
     (held, aid) => reviewPrivate(held, aid, today, tables.private),
     reviewFamilyOnly,
+    ({ things }) => reviewEnds(things, today),
     (held) => reviewHousing(held, arranged),
     (held) => (copies === undefined ? [] : reviewCopies(held, copies.facts, copies.unlisted)),
   ];

@@ -3,7 +3,7 @@ import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { Finding } from '../catalogue/finding.ts';
 import { isMoved, type Settled } from '../catalogue/settled.ts';
 import type { Thing } from '../catalogue/thing.ts';
-import { wordsInCommon } from '../compare/likeness.ts';
+import { wordsInCommon } from './plain-words.ts';
 import { maskNumbers } from './private-numbers.ts';
 
 // Bounds of our own: a title may be put right or reworded, and is then still like what it was.

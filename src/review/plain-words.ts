@@ -13,3 +13,12 @@ export function plainWords(text: string): string {
     .replace(/[^\p{L}\p{N}\p{M}]+/gu, ' ')
     .trim();
 }
+
+/** The share of the words of two titles that both have, from 0 to 1. */
+export function wordsInCommon(one: string, other: string): number {
+  if (one === other) return 1;
+  const [these, those] = [new Set(plainWords(one).split(' ')), new Set(plainWords(other).split(' '))];
+  let common = 0;
+  for (const word of these) if (those.has(word)) common++;
+  return (2 * common) / (these.size + those.size);
+}

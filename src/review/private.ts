@@ -1,9 +1,15 @@
+import type { Arrangement } from '../arrange/index.ts';
 import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { Finding } from '../catalogue/finding.ts';
 import type { FindingAid } from '../catalogue/finding-aid.ts';
 import { localDay } from '../catalogue/local-day.ts';
+import type { Thing } from '../catalogue/thing.ts';
+import { endInAccess } from './access-ends.ts';
+import { isAnswered } from './answers.ts';
+import { codesByRow } from './codes-by-row.ts';
 import { livesOf } from './living.ts';
 import { reviewLiving } from './living-unnoted.ts';
+import { wordTables } from './own-words.ts';
 import { reviewContacts } from './private-contacts.ts';
 import { coverFrom } from './private-cover.ts';
 import { reviewEnded } from './private-ended.ts';
@@ -28,17 +34,49 @@ export function reviewPrivate(
   return [
     ...reviewNumbers(catalogue.things),
     ...reviewContacts(catalogue.things, today),
-    ...reviewMatters(rows, coverFrom(catalogue, aid)),
+    ...reviewMatters(rows, coverFrom(catalogue, aid), today),
     ...reviewEnded(catalogue.things, today, new Set(rows.map(({ thing }) => thing))),
     ...reviewLiving(lives, today),
   ];
 }
 
-function reviewMatters(rows: readonly PrivateRow[], coverOf: ReturnType<typeof coverFrom>): Finding[] {
+/**
+ * The things that are private by what `check` finds and that nothing holds back, in the order of the list. What
+ * `collection.yaml` answers has been decided, and is left out.
+ * @param today YYYY-MM-DD
+ */
+export function privateAndOpen(
+  catalogue: Catalogue,
+  { aid, groups }: Pick<Arrangement, 'aid' | 'groups'>,
+  today = localDay(),
+): Thing[] {
+  const { settings, things } = catalogue;
+  const words = wordTables(settings).private;
+  const rows = privateRows(catalogue, aid, livesOf(catalogue, aid, today), { today, words });
+  const coverOf = coverFrom(catalogue, aid);
+  const codes = codesByRow(groups, settings);
+  const open = rows.filter(
+    ({ thing, matter }) =>
+      coverOf(thing) === undefined && !isAnswered(settings, `private.${matter}`, thing, codes.get(thing.row)),
+  );
+  const found = new Set(open.map(({ thing }) => thing));
+  return things.filter((thing) => found.has(thing));
+}
+
+function reviewMatters(
+  rows: readonly PrivateRow[],
+  coverOf: ReturnType<typeof coverFrom>,
+  today: string,
+): Finding[] {
   const judged = rows.map((row) => ({ ...row, cover: coverOf(row.thing) }));
   const open = judged.filter(({ cover }) => cover === undefined);
   const endless = judged.filter(
-    ({ cover, matter }) => cover !== undefined && cover.until === undefined && !KEPT_OUT.has(matter),
+    ({ thing, cover, matter }) =>
+      cover !== undefined &&
+      cover.until === undefined &&
+      !KEPT_OUT.has(matter) &&
+      // Of an end that stands under “access” only another rule speaks.
+      endInAccess(thing, today) === undefined,
   );
   const short = judged.filter(
     ({ cover, until }) => cover?.until !== undefined && until !== undefined && cover.until < until,

@@ -24,6 +24,45 @@ describe('kinfonds hand-over', () => {
     expect(kinfonds(['verify', out(folder), '--deep']).code).toBe(0);
   });
 
+  test('says last what is private and not held back, and makes the package all the same', () => {
+    const privates = [
+      { title: 'Adoption papers', date: '1975', kind: 'document' },
+      { title: 'Will of Ada Quill', date: '1999', kind: 'will' },
+      { title: 'School report', date: '1980', kind: 'school report', access: 'closed', until: '2080' },
+      ...[1, 2, 3, 4, 5].map((term) => ({
+        title: `School report, term ${term}`,
+        date: '1980',
+        kind: 'school report',
+      })),
+    ];
+    const folder = folderOf([LETTER, ...privates, { ...RING, title: 'School report of Rook' }]);
+    const run = kinfonds(['hand-over', folder, '--out', out(folder), '--without-restricted']);
+    expect(run.code).toBe(0);
+    const [last] = run.err.trimEnd().split('\n').slice(-1);
+    expect(last).toBe(
+      '7 things in it are private, as far as words tell, and are not held back: “Adoption papers” (row 3), “Will of Ada Quill” (row 4), ' +
+        '“School report, term 1” (row 6), “School report, term 2” (row 7), “School report, term 3” (row 8) and 2 more. ' +
+        `See what is said of them with kinfonds check ${folder}, and decide before you give the package away.`,
+    );
+    expect(existsSync(out(folder))).toBe(true);
+
+    // What collection.yaml answers is decided, and where nothing is private nothing is said.
+    const answers = ['adoption', 'legal', 'school'].map((matter) => ({
+      rule: `private.${matter}`,
+      because: 'Everybody has agreed.',
+    }));
+    const answered = folderOf([LETTER, ...privates], { check: { answers } });
+    for (const quiet of [answered, folderOf([LETTER])])
+      expect(kinfonds(['hand-over', quiet, '--out', out(quiet)]).err).not.toContain('not held back');
+    const machines = folderOf([LETTER, ...privates.slice(0, 1)]);
+    const alone = kinfonds(['hand-over', machines, '--out', `${out(machines)}-1`]).err;
+    expect(alone).toContain(
+      'One thing in it is private, as far as words tell, and is not held back: “Adoption papers” (row 3). See what is said of it',
+    );
+    const { out: printed } = kinfonds(['hand-over', machines, '--out', out(machines), '--json']);
+    expect(JSON.parse(printed).notHeldBack).toEqual([{ row: 3, title: 'Adoption papers' }]);
+  });
+
   test('the common tool agrees with its checksums', () => {
     const folder = folderOf(
       [{ ...LETTER, copy: 'copies/a.txt' }],

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { settle } from '../../src/arrange/index.ts';
+import { arrangement, settle } from '../../src/arrange/index.ts';
 import type { Thing } from '../../src/catalogue/thing.ts';
 import { packageFiles } from '../../src/handover/package-files.ts';
 import { paperToMarkdown } from '../../src/handover/papers/markdown.ts';
@@ -8,6 +8,7 @@ import { paperToPage } from '../../src/handover/papers/page.ts';
 import { heading, lines, list, type Paper, text, ticks } from '../../src/handover/papers/paper.ts';
 import { plainLetters } from '../../src/handover/plain-letters.ts';
 import { printed } from '../../src/handover/printed.ts';
+import { review } from '../../src/review/index.ts';
 import { dated, someCatalogue, someThing } from '../support/catalogue.ts';
 import { nastyText } from '../support/hostile-text.ts';
 import { faults } from '../support/html-faults.ts';
@@ -100,6 +101,34 @@ describe('papers', () => {
     const words = filesOf({ recipient }).content('letter-of-offer.md');
     for (const said of [recipient.name, '12 Mill Street', '2 things', 'Report: private (until 2050)'])
       expect(words).toContain(said);
+  });
+
+  test('the letter does not say that no end is given beside words that name one', () => {
+    const restricted = ['closed until 2060', 'closed for 75 years', 'closed'].map((access, at) =>
+      someThing({ row: at + 2, title: `Report ${at}`, kind: 'letter', access }),
+    );
+    const { files } = packageFiles(someCatalogue(SETTINGS, restricted), [], [], '2026-03-01');
+    const words = String(files.find(({ path }) => path === 'letter-of-offer.md')?.content);
+    expect(words).toMatch(/Report 0: closed until 2060$/m);
+    expect(words).toMatch(/Report 1: closed for 75 years$/m);
+    expect(words).toMatch(/Report 2: closed \(no end is given\)$/m);
+  });
+
+  test('the letter tells dangers to the archive that reads it', () => {
+    const dangerous = [
+      someThing({ row: 2, title: 'Letters', kind: 'letters', condition: 'mouldy' }),
+      someThing({ row: 3, title: 'Reel of the ferry', kind: 'film reel', date: dated('1937') }),
+    ];
+    const catalogue = someCatalogue(SETTINGS, dangerous);
+    const found = review(catalogue, arrangement(catalogue, '2026-03-01'), undefined, '2026-03-01').findings;
+    const { files } = packageFiles(catalogue, [], found, '2026-03-01');
+    const content = files.find(({ path }) => path === 'letter-of-offer.md')?.content;
+    const words = typeof content === 'string' ? content : '';
+    expect(words).toContain('Mould or damp: “Letters”');
+    expect(words).toContain('Please tell us before it comes to you whether you take it');
+    expect(words).toMatch(/have it sent by post.*Please tell us before it is moved whether you may take it/);
+    expect(words).not.toContain('receiving archive');
+    expect(words).not.toContain('column “size”');
   });
 
   test('all pages are valid HTML that fetches nothing', async () => {

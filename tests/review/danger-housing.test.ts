@@ -6,6 +6,8 @@ import { stockFrom } from '../../src/housing/stock.ts';
 import { readKind } from '../../src/kinds/kind-words.ts';
 import { finderOfHazards } from '../../src/review/danger-found.ts';
 import { DANGER_WORDS } from '../../src/review/danger-words.ts';
+import { THING_WORDS_ABROAD } from '../../src/review/danger-words-abroad.ts';
+import { STATE_WORDS_ABROAD } from '../../src/review/danger-words-abroad-state.ts';
 import { someThing } from '../support/catalogue.ts';
 
 // What is dangerous must not come between papers because the tables of kinds do not know the word for it.
@@ -16,13 +18,16 @@ const QUALITIES = new Set([
   ...['emerald green wallpaper', 'luminous', 'luminous hands', 'luminous figures', 'luminous numerals'],
   ...['glows in the dark', 'glow in the dark', 'taxidermied', 'stuffed and mounted'],
 ]);
+const hazardsOf = finderOfHazards(DANGER_WORDS);
 const stock = stockFrom(housingSettings.parse({}), 'NO');
 const isApart = (kind: string) => {
   const { parts, apart } = partFolder([pieceOf(someThing({ row: 2, kind }))], stock);
   return parts.length === 0 && apart.every(({ shelf }) => !['papers', 'volumes', 'oversize'].includes(shelf));
 };
 
-const words = DANGER_WORDS.filter(({ columns }) => columns.includes('kind')).flatMap((row) => row.words);
+const abroad = new Set([...THING_WORDS_ABROAD, ...STATE_WORDS_ABROAD]);
+const ofKind = DANGER_WORDS.filter(({ columns }) => columns.includes('kind'));
+const words = ofKind.filter((row) => !abroad.has(row)).flatMap((row) => row.words);
 
 test.each(words.filter((word) => !QUALITIES.has(word)))(
   '%s in the column of kinds is a kind, and lies apart from paper',
@@ -31,6 +36,15 @@ test.each(words.filter((word) => !QUALITIES.has(word)))(
     expect(isApart(word)).toBe(true);
   },
 );
+
+// The tables of kinds hold few words of other languages; what they do not know must not keep a danger from being seen.
+test.each(
+  ofKind
+    .filter((row) => abroad.has(row))
+    .flatMap(({ hazard, words }) => words.map((word) => [word, hazard] as const)),
+)('%s in the column of kinds is %s, whether or not the word is a kind', (word, hazard) => {
+  expect([...hazardsOf(someThing({ row: 2, kind: word })).keys()]).toContain(hazard);
+});
 
 test('every quality is a word of the tables', () => {
   expect([...QUALITIES].filter((word) => !words.includes(word))).toEqual([]);
@@ -78,8 +92,6 @@ const FILM = [
   ],
   ...['nitrate film', 'film', '16 mm film'],
 ];
-const hazardsOf = finderOfHazards(DANGER_WORDS);
-
 test.each(FILM)('“%s” is film or glass for the rules on danger, and for housing', (kind) => {
   const found = [...hazardsOf(someThing({ row: 2, kind })).keys()];
   expect(found.some((hazard) => /^(?:nitrate|acetate|glass)/.test(hazard))).toBe(true);

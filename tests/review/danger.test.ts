@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { arrange } from '../../src/arrange/index.ts';
 import type { Thing } from '../../src/catalogue/thing.ts';
+import { adviceToArchive } from '../../src/review/advice-to-archive.ts';
 import { dangerRules } from '../../src/review/danger.ts';
 import { HAZARDS } from '../../src/review/danger-hazards.ts';
 import { DANGER_WORDS } from '../../src/review/danger-words.ts';
@@ -117,12 +118,44 @@ describe('each hazard', () => {
 
   test('none is left out above, and every finding is a caution that sends to somebody who knows', () => {
     expect(PAIRS.map(([hazard]) => hazard).sort()).toEqual(HAZARDS.map(({ name }) => name).sort());
-    const knows = /conservator|receiving archive|film archive|local authority|pharmacist|police|fire office/;
+    const knows = /conservator|receiving archive|film archive|local authority|pharmacist|police|fire service/;
     for (const finding of findingsOn(...PAIRS.map(([, is]) => is))) {
       expect(finding).toMatchObject({ weight: 'caution', place: { file: 'list.csv' } });
       expect(finding.advice).toMatch(knows);
       expect(finding.source).not.toBe('');
     }
+  });
+});
+
+describe('the cautions', () => {
+  // What README.md says of old film under Cautions; NFPA 40 on keeping it cool, apart and away from heat.
+  test.each([
+    ['nitrate-film', { kind: 'film reel', date: dated('1937') }],
+    ['nitrate-negatives', { kind: 'negatives', date: dated('1937') }],
+  ])('of %s say to whoever has it, and to an archive, what README.md says', (name, thing) => {
+    const finding = findingsOn(thing).find(({ rule }) => rule === `danger.${name}`);
+    const own = finding?.advice ?? '';
+    const archive = finding === undefined ? '' : (adviceToArchive(finding) ?? '');
+    for (const said of [own, archive]) {
+      expect(said).toMatch(/\bcool\b/);
+      expect(said).toMatch(/\bapart\b/);
+      expect(said).toMatch(/\btin that is stuck or smells\b/);
+      expect(said).toMatch(/do not send (?:it|them)\b[^.]*\bby post\b/);
+      expect(said).toContain('fire service');
+      expect(said).toMatch(/local rules(?: decide|, which decide)/);
+    }
+    expect(own).toContain('out of the house');
+    expect(own).toMatch(/ask the fire service or a conservator/i);
+  });
+
+  test('for an archive, name no archive but the one that reads it, and no column of the list', () => {
+    for (const finding of findingsOn(...PAIRS.map(([, is]) => is))) {
+      expect(finding.advice).not.toBe('');
+      expect(adviceToArchive(finding)).not.toMatch(/receiving archive|most archives|column “|for the family/);
+    }
+    // What is said in the same words to both is the advice itself.
+    expect(adviceToArchive({ rule: 'danger.brittle', advice: 'x' })).toContain('Do not bend');
+    expect(adviceToArchive({ rule: 'copies.location', advice: 'x' })).toBe('x');
   });
 });
 
@@ -209,7 +242,8 @@ describe('what stands around a word', () => {
     ['doesn’t smell of mould', []],
     ['MOULD', ['danger.mould']],
     ['mouldings', []],
-    ['schimmelig, aber kein Schimmel', []],
+    ['schimmelig, aber kein Holzwurm', ['danger.mould']],
+    ['kein Schimmel', []],
     ['staples', ['danger.fasteners']],
     ['staples: all removed', ['danger.fasteners']],
     ['staples were all removed', []],

@@ -72,6 +72,25 @@ describe('boxes that are slack or tight', () => {
     expect(rules([...full, letter(9, { kind: 'map', size: '2 x 3 m' })])).toContain('housing.no-box');
     expect(rules([...full, letter(9, { kind: 'map', size: '60 x 90 cm' })])).not.toContain('housing.no-box');
   });
+
+  test('for what is not to be boxed before somebody has looked at it, no box is asked for, unless it is answered', () => {
+    const large = { size: '2 x 3 m' };
+    const held: readonly (readonly [rule: string, thing: Thing])[] = [
+      ['danger.weapons', letter(9, { title: 'Rifle', kind: 'object', ...large })],
+      ['danger.nitrate-film', letter(9, { title: 'Reel', kind: 'film reel', date: dated('1930'), ...large })],
+      ['danger.mould', letter(9, { kind: 'map', condition: 'mouldy', ...large })],
+    ];
+    const because = 'somebody who knows has looked at it';
+    for (const [rule, thing] of held) {
+      const said = [{}, { check: { answers: [{ rule, because }] } }].map((check) => {
+        const catalogue = someCatalogue({ ...US, ...check }, [...full, thing]);
+        return reviewHousing(catalogue, arrangement(catalogue, TODAY)).some(
+          (finding) => finding.rule === 'housing.no-box',
+        );
+      });
+      expect([rule, ...said]).toEqual([rule, false, true]);
+    }
+  });
 });
 
 describe('settled numbers and the list', () => {

@@ -1,4 +1,5 @@
 import { sayCount } from '../../catalogue/say-count.ts';
+import { adviceToArchive, namesEnd } from '../../review/index.ts';
 import { sayTotals } from '../inventory-papers.ts';
 import type { Summary } from '../summary.ts';
 import {
@@ -17,8 +18,11 @@ import { sayLocations } from './say-locations.ts';
 /** So many restricted units are named in a letter; of more, it says how many. */
 const MOST = 12;
 
-/** A letter that offers a collection to an archive: what and how much it is, its state, and what the family wants. */
-export function letterOfOffer(summary: Summary): Paper {
+/**
+ * A letter that offers a collection to an archive: what and how much it is, its state, and what the family wants.
+ * @param today YYYY-MM-DD
+ */
+export function letterOfOffer(summary: Summary, today: string): Paper {
   const { title, code, giver, recipient, dates, creators, languages, groups } = summary;
   return {
     title: `Letter of offer: ${title}`,
@@ -51,7 +55,7 @@ export function letterOfOffer(summary: Summary): Paper {
       heading('In what state it is'),
       ...stateOf(summary),
       heading('Who may see it'),
-      ...accessOf(summary),
+      ...accessOf(summary, today),
       ...digitalOf(summary),
       heading('What we should like'),
       text('We have ticked what we have in mind. All of it can be talked about.'),
@@ -87,11 +91,16 @@ function stateOf({ withCondition, dangers, isTakenIn }: Summary): Block[] {
     text(
       'Please read this before anybody opens a box. It was found by words of the list, so that there may be more. Rows are those of list.csv in the package.',
     ),
-    list(...dangers.map(({ found, advice }) => (advice === undefined ? found : `${found} ${advice}`))),
+    list(
+      ...dangers.map((danger) => {
+        const advice = adviceToArchive(danger);
+        return advice === undefined ? danger.found : `${danger.found} ${advice}`;
+      }),
+    ),
   ];
 }
 
-function accessOf({ access, restricted }: Summary): Block[] {
+function accessOf({ access, restricted }: Summary, today: string): Block[] {
   const said = access === undefined ? [] : [text(access)];
   if (restricted.length === 0) return [...said, text('Nothing in it is restricted.')];
   const shown = restricted.slice(0, MOST);
@@ -101,8 +110,9 @@ function accessOf({ access, restricted }: Summary): Block[] {
     text('These are restricted. What is agreed on them should stand in the deed:'),
     list(
       ...shown.map(({ code, title, statement, until }) => {
-        const end = until === undefined ? 'no end is given' : `until ${until}`;
-        return `${code}, ${title}: ${statement.replace(/\.$/, '')} (${end})`;
+        const said = `${code}, ${title}: ${statement.replace(/\.$/, '')}`;
+        if (until !== undefined) return `${said} (until ${until})`;
+        return namesEnd(statement, today) ? said : `${said} (no end is given)`;
       }),
       ...(more > 0 ? [`and ${more} more, each in the finding aid with its conditions`] : []),
     ),

@@ -77,7 +77,8 @@ export async function loadCatalogue(folder: string, today = localDay()): Promise
 
 /** What the settings say that helps to read the list. */
 export function knownFrom(settings: Settings | undefined, today: string): Known {
-  if (settings === undefined) return {};
+  // No thing is from tomorrow, whether there are settings yet or not.
+  if (settings === undefined) return { dates: { today } };
   const { people } = settings;
   const context = dateContextOf(settings);
   const born = (written: string | undefined) => {

@@ -1,10 +1,11 @@
-import { daysInMonth, dayText, two, weekdayOf } from './calendar.ts';
+import { dayText, two } from './calendar.ts';
+import { checkDay, placeNth } from './days-of-month.ts';
 import { sayDate } from './display.ts';
-import { MONTHS } from './display-point.ts';
 import { joinMarks, type Mark } from './edtf-point.ts';
 import type { Feast } from './feast-days.ts';
 import { feastDays } from './feasts.ts';
 import { fractionSpan } from './fractions.ts';
+
 import { choose, fail, type Scanner } from './scanner.ts';
 import type { Fraction } from './senses.ts';
 
@@ -26,6 +27,8 @@ export interface Draft {
   /** Whether the year was named before the month: `1962 May`. */
   yearFirst?: boolean;
   weekday?: number;
+  /** Which of the days of that name in the month, from 1; -1 is the last. */
+  nth?: number;
   feast?: readonly Feast[];
   fraction?: Fraction;
   mark: Mark;
@@ -53,7 +56,8 @@ export const isEmpty = (draft: Draft): boolean =>
 export const isYearOnly = (draft: Draft): boolean =>
   draft.year !== undefined && draft.day === undefined && draft.feast === undefined && !hasMonth(draft);
 
-const hasDay = (draft: Draft) => draft.day !== undefined || draft.dayText !== undefined;
+const hasDay = (draft: Draft) =>
+  draft.day !== undefined || draft.dayText !== undefined || draft.nth !== undefined;
 
 /** Takes over what a neighbour in the same range or list names and this date does not: "14-16 May 1962". */
 export function fillFrom(draft: Draft, source: Draft): void {
@@ -62,12 +66,20 @@ export function fillFrom(draft: Draft, source: Draft): void {
     delete draft.day;
     return;
   }
+  // "First and third Sunday in June 1950"
+  if (source.nth !== undefined && source.weekday !== undefined && isLoneDay(draft)) {
+    draft.nth = draft.day ?? 0;
+    draft.weekday ??= source.weekday;
+    delete draft.day;
+  }
   if (draft.year === undefined && source.year !== undefined) draft.year = source.year;
   const bare = hasDay(draft) && !hasMonth(draft);
   if (bare && source.month !== undefined) draft.month = source.month;
 }
 
-const isLoneDay = (draft: Draft) => draft.day !== undefined && !hasMonth(draft) && draft.year === undefined;
+/** Whether it names a day and neither its month nor its year: "May 5, 6 and 7, 1950". */
+export const isLoneDay = (draft: Draft): boolean =>
+  draft.day !== undefined && !hasMonth(draft) && draft.year === undefined;
 
 const only = (text: string): Dated => ({ from: text, to: text });
 
@@ -85,36 +97,16 @@ function written(draft: Draft, year: string, mark: Mark): string {
   return parts.join('-');
 }
 
-function checkDay(s: Scanner, draft: Draft, year: string): boolean {
-  const { month, day } = draft;
-  if (month === undefined || day === undefined) return true;
-  const isKnown = !year.includes('X');
-  // A leap year stands in for a year that is not known: 29 February may well be in the decade.
-  const length = daysInMonth(isKnown ? Number(year) : 2000, month);
-  if (day < 1 || day > length) {
-    const name = MONTHS[month - 1] ?? '';
-    const which = month === 2 && isKnown ? `${name} ${year}` : name;
-    fail(s, `${which} has ${length} days, so there is no ${day} ${name}${month === 2 ? ` ${year}` : ''}.`);
-    return false;
-  }
-  if (isKnown && draft.weekday !== undefined) {
-    const real = weekdayOf(Number(year), month, day);
-    if (real !== draft.weekday) {
-      const said = WEEKDAYS[draft.weekday] ?? '';
-      s.notes.push(`${day} ${MONTHS[month - 1] ?? ''} ${year} was a ${WEEKDAYS[real] ?? ''}, not a ${said}.`);
-    }
-  }
-  return true;
-}
-
-const WEEKDAYS = ['Sunday', 'Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday'] as const;
-
 /** Makes EDTF of a draft; undefined, with the reason noted, where something is missing or impossible. */
 export function finish(s: Scanner, draft: Draft): Dated | undefined {
   const { year, mark, fraction } = draft;
   if (year === undefined) {
     if (isEmpty(draft)) return fail(s, 'It names no date.');
     return fail(s, 'It names no year.');
+  }
+  if (draft.nth !== undefined) {
+    const placed = placeNth(s, draft, year);
+    return placed && finish(s, placed);
   }
   if (draft.feast) {
     if (year.includes('X')) return fail(s, 'The day of a feast can only be found for a year that is known.');

@@ -9,7 +9,8 @@ function shift(day: Day, by: number): Day {
   return shifted;
 }
 
-function nthWeekday(year: number, month: number, weekday: number, nth: number): Day {
+/** The nth day of that name in a month, counted from its end where n is negative; it may lie beyond the month. */
+export function nthWeekday(year: number, month: number, weekday: number, nth: number): Day {
   const first = 1 + ((weekday - weekdayOf(year, month, 1) + 7) % 7);
   const count = Math.floor((daysInMonth(year, month) - first) / 7) + 1;
   return toDay(year, month, first + 7 * (nth > 0 ? nth - 1 : count + nth));

@@ -1,20 +1,20 @@
 import { FEASTS, type Feast } from './feast-days.ts';
 import { localeOf, monthNames, weekdayNames } from './month-names.ts';
 import type { Sense } from './senses.ts';
-import { type Token, tokenise } from './tokens.ts';
+import { tokenise } from './tokens.ts';
 import { WORDS } from './words.ts';
 
 /** One way in which a run of words is to be taken. */
-interface Entry {
+export interface Entry {
   readonly words: readonly string[];
   readonly sense: Sense;
 }
 
 /** All that begins with a word, the longest first. */
-type Lexicon = ReadonlyMap<string, readonly Entry[]>;
+export type Lexicon = ReadonlyMap<string, readonly Entry[]>;
 
 // A hyphen or a point between the words of an entry changes nothing: "new-year", "1. juledag".
-const SKIPPED = new Set(['-', '.']);
+export const SKIPPED: ReadonlySet<string> = new Set(['-', '.']);
 
 const wordsOf = (text: string) =>
   tokenise(text)
@@ -43,6 +43,13 @@ function feastsOf(language: string): Map<string, Feast[]> {
   return feasts;
 }
 
+/** What a word means that has one sense in English and another in a later language; most keep the first. */
+function bothSenses(claimed: Sense, sense: Sense): Sense | undefined {
+  // "Jul" is Christmas in Norwegian and July in English: the reader of the phrase has to ask.
+  if (claimed.is === 'month' && sense.is === 'feast') return { ...claimed, feast: sense.rows };
+  return claimed.is === 'filler' && sense.is === 'or' ? { is: 'filler', or: true } : undefined;
+}
+
 function build(locales: readonly string[]): Lexicon {
   const lexicon = new Map<string, Entry[]>();
   const known = new Map<string, Sense>();
@@ -53,11 +60,13 @@ function build(locales: readonly string[]): Lexicon {
     // The languages come in the order of the collection after English: the first to claim a word keeps it.
     if (first === undefined) return;
     const claimed = known.get(key);
-    if (claimed?.is === 'month' && sense.is === 'feast') {
-      // "Jul" is Christmas in Norwegian and July in English: the reader of the phrase has to ask.
-      const both = (entry: Entry): Entry =>
-        entry.sense === claimed ? { ...entry, sense: { ...claimed, feast: sense.rows } } : entry;
-      lexicon.set(first, (lexicon.get(first) ?? []).map(both));
+    const both = claimed && bothSenses(claimed, sense);
+    if (both) {
+      const entries = lexicon.get(first) ?? [];
+      lexicon.set(
+        first,
+        entries.map((entry) => (entry.sense === claimed ? { ...entry, sense: both } : entry)),
+      );
     }
     if (claimed) return;
     known.set(key, sense);
@@ -99,41 +108,4 @@ export function lexiconOf(languages: readonly string[] = []): Lexicon {
   if (built.size >= KEPT) built.clear();
   built.set(key, lexicon);
   return lexicon;
-}
-
-/** A token, or several that have a sense together. */
-export interface Piece extends Token {
-  readonly sense?: Sense;
-}
-
-/** How many tokens from a place make up an entry's words, hyphens between them aside; 0 where they do not. */
-function reach(tokens: readonly Token[], at: number, { words }: Entry): number {
-  let place = at;
-  for (const [index, word] of words.entries()) {
-    if (index > 0 && SKIPPED.has(tokens[place]?.text ?? '')) place++;
-    if (tokens[place]?.text !== word) return 0;
-    place++;
-  }
-  return place - at;
-}
-
-/** Gives the words of a phrase their senses, the longest run of words first. */
-export function withSenses(tokens: readonly Token[], lexicon: Lexicon): Piece[] {
-  const pieces: Piece[] = [];
-  let at = 0;
-  while (at < tokens.length) {
-    const token = tokens[at];
-    if (!token) break;
-    let taken = 0;
-    for (const entry of lexicon.get(token.text) ?? []) {
-      taken = reach(tokens, at, entry);
-      if (taken > 0) {
-        pieces.push({ ...token, kind: 'word', text: entry.words.join(' '), sense: entry.sense });
-        break;
-      }
-    }
-    if (taken === 0) pieces.push(token);
-    at += Math.max(1, taken);
-  }
-  return pieces;
 }

@@ -36,8 +36,9 @@ export function localeOf(language: string): string | undefined {
   }
 }
 
-// English is written in two ways: Sep in America, Sept in Britain.
-const variants = (locale: string) => (locale === 'en' ? ['en-US', 'en-GB'] : [locale]);
+// English is written in two ways, Sep in America and Sept in Britain; January in Austria is Jänner.
+const VARIANTS: Readonly<Record<string, readonly string[]>> = { en: ['en-US', 'en-GB'], de: ['de', 'de-AT'] };
+const variants = (locale: string) => VARIANTS[locale] ?? [locale];
 
 const STYLES: readonly Intl.DateTimeFormatOptions[] = [
   { month: 'long' },

@@ -1,5 +1,5 @@
 import { type Draft, emptyDraft, hasMonth, isEmpty, isYearOnly } from './draft.ts';
-import type { Piece } from './lexicon.ts';
+import type { Piece } from './pieces.ts';
 import { takeFigures } from './read-figures.ts';
 import { takeNumber } from './read-number.ts';
 import { takeSignPart } from './read-signs.ts';
@@ -39,6 +39,12 @@ function takeOrdinal(s: Scanner, draft: Draft, value: number): boolean {
 
 const SKIPPED = new Set(['filler', 'yearWord']);
 const CONNECTING = new Set(['de', 'von', 'van', 'fra']);
+const connectsAt = (s: Scanner, ahead: number): boolean =>
+  SKIPPED.has(senseAt(s, ahead)?.is ?? '') || CONNECTING.has(peek(s, ahead)?.text ?? '');
+
+/** Whether a number before a day of the week counts the days of that name: "second Sunday in June", "2 Sunday of June". */
+const countsWeekdays = (s: Scanner, day: number, ordinal = false): boolean =>
+  connectsAt(s, 1) || (ordinal && day <= 5);
 
 function takeWord(s: Scanner, draft: Draft, before: Draft | undefined): boolean {
   const sense = senseAt(s);
@@ -64,6 +70,14 @@ function takeWord(s: Scanner, draft: Draft, before: Draft | undefined): boolean 
     case 'weekday':
       if (draft.weekday !== undefined || hasMonth(draft)) return false;
       draft.weekday = sense.value;
+      if (draft.day !== undefined && countsWeekdays(s, draft.day, draft.ordinal)) {
+        draft.nth = draft.day;
+        delete draft.day;
+      }
+      break;
+    case 'last':
+      if (!isEmpty(draft) || senseAt(s, 1)?.is !== 'weekday') return false;
+      draft.nth = -1;
       break;
     case 'fraction':
       if (draft.fraction || draft.day !== undefined) return false;
@@ -105,9 +119,7 @@ function takeWord(s: Scanner, draft: Draft, before: Draft | undefined): boolean 
     case 'dayWord':
       return takeNumbered(s, draft, sense.is);
     default: {
-      const connects = SKIPPED.has(sense.is) || CONNECTING.has(peek(s)?.text ?? '');
-      const leads = connects && startsDate(s, 1);
-      if (!leads) return false;
+      if (!connectsAt(s, 0) || !startsDate(s, 1)) return false;
     }
   }
   s.at++;
@@ -138,6 +150,7 @@ const STARTS = new Set([
   'decade',
   'hundreds',
   'ordinal',
+  'last',
   'decadeHead',
   'century',
   'quarterLetter',
@@ -151,7 +164,9 @@ export function startsDate(s: Scanner, ahead: number): boolean {
   const piece = peek(s, ahead);
   if (piece?.kind === 'number') return true;
   if (isSign(s, "'", ahead)) return numberAt(s, ahead + 1, 2) !== undefined;
-  return piece?.sense !== undefined && STARTS.has(piece.sense.is);
+  if (piece?.sense !== undefined) return STARTS.has(piece.sense.is);
+  // "Fin du XIXe siècle"
+  return piece?.kind === 'word' && senseAt(s, ahead + 1)?.is === 'century';
 }
 
 /**

@@ -1,4 +1,4 @@
-import { type Draft, isYearOnly } from './draft.ts';
+import { type Draft, isLoneDay, isYearOnly } from './draft.ts';
 import { joinMarks, type Mark } from './edtf-point.ts';
 import { readDraft, startsDate } from './read-draft.ts';
 import { takeMarks, takeSuffix } from './read-marks.ts';
@@ -67,8 +67,12 @@ function takeRangeWord(s: Scanner): boolean {
   return takeSign(s, '-') || takeSign(s, '–') || takeSign(s, '/');
 }
 
+/** The date from which the next one takes what it does not name; a day alone has its own month from the one before. */
+const lastPlaced = (draft: Draft, before: Draft | undefined): Draft | undefined =>
+  isLoneDay(draft) ? before : draft;
+
 /** The end of a range, after its dash. */
-function readEnd(s: Scanner, start: Marked | undefined): { end: End; marked?: Marked } | undefined {
+function readEnd(s: Scanner, start: Draft | undefined): { end: End; marked?: Marked } | undefined {
   const piece = peek(s);
   if (piece === undefined || piece.text === ']' || piece.text === ')' || piece.text === ',')
     return { end: 'open' };
@@ -76,13 +80,13 @@ function readEnd(s: Scanner, start: Marked | undefined): { end: End; marked?: Ma
     return { end: 'open' };
   if (takeSense(s, 'unknown') || (isSign(s, '?') && s.at + 1 === s.pieces.length && ++s.at))
     return { end: 'unknown' };
-  const marked = readMarked(s, start?.draft);
+  const marked = readMarked(s, start);
   return marked && { end: marked.draft, marked };
 }
 
 /** The rest of a range whose start is read; marks at its outer ends hold for both. */
-function readSpan(s: Scanner, start: Marked): Item | undefined {
-  const found = readEnd(s, start);
+function readSpan(s: Scanner, start: Marked, before?: Draft): Item | undefined {
+  const found = readEnd(s, lastPlaced(start.draft, before));
   if (!found) return undefined;
   const { end, marked } = found;
   if (marked) {
@@ -128,7 +132,7 @@ function takeSideAlone(s: Scanner): Edge | undefined {
 }
 
 /** What may follow a date: the rest of a range, "or earlier", "onwards". */
-function readAfter(s: Scanner, marked: Marked): Item | undefined {
+function readAfter(s: Scanner, marked: Marked, before?: Draft): Item | undefined {
   const { draft, bracketed } = marked;
   const sense = senseAt(s);
   const tolerance = takeTolerance(s, draft);
@@ -145,7 +149,7 @@ function readAfter(s: Scanner, marked: Marked): Item | undefined {
     s.at++;
     return { shape: 'edge', edge: 'notBefore', draft };
   }
-  if (takeRangeWord(s)) return readSpan(s, marked);
+  if (takeRangeWord(s)) return readSpan(s, marked, before);
   addMark(draft, marked.whole);
   return { shape: 'date', draft, spread: bracketed ? '' : marked.prefix };
 }
@@ -175,11 +179,16 @@ function readBetween(s: Scanner, mark: Mark): Item | undefined {
   return { shape: 'span', start: start.draft, end: end.draft, oneOf: true };
 }
 
+// "À Noël 1912", "al 5 de mayo": before a date what else joins the ends of a range says when.
+const AT = new Set(['a', 'au', 'al']);
+const isAt = (s: Scanner) => senseAt(s)?.is === 'to' && AT.has(peek(s)?.text ?? '');
+
 /** Words and signs before a date that say nothing of it: "dated", "in the", "on". */
 function skipLead(s: Scanner): void {
   while (s.at < s.pieces.length) {
     const text = peek(s)?.text;
-    if (senseAt(s)?.is !== 'filler' && text !== 'on' && text !== ':') return;
+    const leads = senseAt(s)?.is === 'filler' || text === 'on' || text === ':' || isAt(s);
+    if (!leads) return;
     s.at++;
   }
 }
@@ -189,8 +198,9 @@ const SIDES: Readonly<Record<string, Edge>> = { '<': 'before', '>': 'after', '�
 /** Reads one member of a list. */
 export function readItem(s: Scanner, before?: Draft): Item | undefined {
   skipLead(s);
-  const isUnknown = isSign(s, '?') && (isSign(s, '-', 1) || isSign(s, '–', 1) || senseAt(s, 1)?.is === 'to');
-  if (isUnknown && takeSign(s, '?')) return readUnknownStart(s);
+  const next = senseAt(s, 1)?.is;
+  const parts = isSign(s, '-', 1) || isSign(s, '–', 1) || next === 'to' || next === 'until';
+  if (parts && takeSign(s, '?')) return readUnknownStart(s);
   const mark = takeMarks(s);
   const sense = senseAt(s);
   const side = peek(s)?.kind === 'sign' ? SIDES[peek(s)?.text ?? ''] : undefined;
@@ -198,7 +208,8 @@ export function readItem(s: Scanner, before?: Draft): Item | undefined {
     s.at++;
     return readEdge(s, sense?.is === 'edge' ? sense.edge : (side ?? 'before'), mark);
   }
-  if (takeSense(s, 'until')) {
+  // "Bis 1912", "to 1912"
+  if (takeSense(s, 'until') || takeSense(s, 'to')) {
     const end = readMarked(s);
     if (!end) return undefined;
     addMark(end.draft, joinMarks(mark, end.whole));
@@ -211,7 +222,7 @@ export function readItem(s: Scanner, before?: Draft): Item | undefined {
   const marked = readMarked(s, before);
   if (!marked) return undefined;
   addMark(marked.draft, mark);
-  return readAfter(s, { ...marked, prefix: joinMarks(mark, marked.prefix) });
+  return readAfter(s, { ...marked, prefix: joinMarks(mark, marked.prefix) }, before);
 }
 
 /** `[circa 1870-1879] or 1890`: a whole range in brackets. Goes nowhere if the bracket holds something else. */

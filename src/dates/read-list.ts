@@ -1,6 +1,7 @@
 import { type Built, build, draftsOf } from './build.ts';
-import { type Draft, fillFrom, isYearOnly } from './draft.ts';
+import { type Draft, fillFrom, isLoneDay, isYearOnly } from './draft.ts';
 import { parseEdtf } from './edtf.ts';
+import { crossNewYear } from './new-year.ts';
 import { type Item, readItem } from './read-item.ts';
 import { choose, fail, isSign, peek, type Scanner, senseAt, takeSense, takeSign } from './scanner.ts';
 
@@ -35,6 +36,7 @@ function shareAll(s: Scanner, items: readonly Item[]): void {
       else if (source.month !== undefined && choose(s, 'shared', [true, false])) {
         draft.month = source.month;
         if (source.day !== undefined) draft.day = source.day;
+        if (source.nth !== undefined) Object.assign(draft, { nth: source.nth, weekday: source.weekday });
       }
     }
     source = draft;
@@ -89,7 +91,7 @@ export function readList(s: Scanner): string | undefined {
   const items: Item[] = [];
   const separators = new Set<Separator>();
   for (;;) {
-    const before = items.flatMap(draftsOf).at(-1);
+    const before = items.flatMap(draftsOf).findLast((draft) => !isLoneDay(draft));
     const item = readItem(s, before);
     if (!item) return fail(s, 'It is not understood.');
     items.push(item);
@@ -102,6 +104,7 @@ export function readList(s: Scanner): string | undefined {
     return fail(s, `“${left.text}” is not understood here.`);
   }
   if (separators.has('or') && separators.has('and')) return fail(s, 'It has both “and” and “or”.');
+  crossNewYear(s, items);
   fillAll(items);
   if (!separators.has(',')) shareAll(s, items);
   const of = separators.has('or') ? 'one' : 'all';

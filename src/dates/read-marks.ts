@@ -52,12 +52,13 @@ function takeComponentMarks(s: Scanner, draft: Draft): boolean {
   return false;
 }
 
-/** A mark in round brackets: "(?)", "(approx.)", "(or so)". */
+/** A mark in brackets: "(?)", "[?]", "(approx.)", "(or so)". */
 function takeBracketed(s: Scanner): Mark {
+  const close = isSign(s, '(') ? ')' : ']';
   const sense = senseAt(s, 1);
   const isRough = sense?.is === 'tail' && sense.tail === 'roughly';
   const inner = sense?.is === 'mark' ? sense.mark : isRough ? '~' : signMark(s, 1);
-  if (inner === '' || !isSign(s, ')', 2)) return '';
+  if (inner === '' || !isSign(s, close, 2)) return '';
   s.at += 3;
   return inner;
 }
@@ -78,8 +79,8 @@ export function takeSuffix(s: Scanner, draft: Draft): Suffix {
       const side = peek(s)?.glued === true ? 'own' : 'whole';
       suffix[side] = joinMarks(suffix[side], sign);
       s.at++;
-    } else if (isSign(s, '(')) {
-      if (takeComponentMarks(s, draft)) continue;
+    } else if (isSign(s, '(') || isSign(s, '[')) {
+      if (isSign(s, '(') && takeComponentMarks(s, draft)) continue;
       const mark = takeBracketed(s);
       if (mark === '') return suffix;
       suffix.whole = joinMarks(suffix.whole, mark);

@@ -1,5 +1,5 @@
 import { readAge } from './ages.ts';
-import type { Piece } from './lexicon.ts';
+import type { Piece } from './pieces.ts';
 import { readBulk, readList } from './read-list.ts';
 import type { DateContext } from './reading.ts';
 import { fail, type Scanner, scannerOf } from './scanner.ts';

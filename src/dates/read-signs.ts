@@ -1,7 +1,7 @@
 import { type Draft, hasMonth, isEmpty } from './draft.ts';
 import type { Mark } from './edtf-point.ts';
 import { takeNumber } from './read-number.ts';
-import { isSign, numberAt, peek, type Scanner, senseAt, takeSign } from './scanner.ts';
+import { isSign, numberAt, peek, type Scanner, senseAt } from './scanner.ts';
 import { shortYear } from './years.ts';
 
 /** Whether a year stands at a place: four figures, or two after an apostrophe. */
@@ -10,6 +10,20 @@ const isYearAt = (s: Scanner, ahead: number): boolean =>
   (isSign(s, "'", ahead) && numberAt(s, ahead + 1, 2) !== undefined) ||
   (isSign(s, '[', ahead) && numberAt(s, ahead + 1, 4) !== undefined);
 
+const LISTS = new Set([',', '&', '-', '–']);
+
+/** Whether the figures after a comma are another day, for their year comes later: "May 10, 11, 12, 1950". */
+function listsDays(s: Scanner): boolean {
+  if (Number(numberAt(s, 1, 2)) > 31) return false;
+  for (let ahead = 2; ; ahead++) {
+    if (isYearAt(s, ahead)) return true;
+    const piece = peek(s, ahead);
+    const joins = piece?.kind === 'sign' ? LISTS.has(piece.text) : JOINTS.has(piece?.sense?.is ?? '');
+    if (!joins && numberAt(s, ahead, 1, 2) === undefined) return false;
+  }
+}
+
+const JOINTS = new Set(['and', 'or', 'to', 'until']);
 const IN_YEAR = new Set(['month', 'season', 'feast']);
 
 /** A comma belongs to the date where it parts the day from the year, or a year from the month after it. */
@@ -21,7 +35,7 @@ function commaIsInside(s: Scanner, draft: Draft, before: Draft | undefined): boo
       draft.feast !== undefined ||
       (draft.day !== undefined && before?.month !== undefined);
     if (placed && draft.day !== undefined && numberAt(s, 1, 2) !== undefined)
-      return peek(s, 2)?.kind !== 'word';
+      return peek(s, 2)?.kind !== 'word' && !listsDays(s);
     return placed && isYearAt(s, 1);
   }
   if (hasMonth(draft) || draft.day !== undefined) return false;
@@ -49,7 +63,7 @@ function takeBracketedYear(s: Scanner, draft: Draft): boolean {
   return true;
 }
 
-const AFTER_POINT = new Set(['month', 'and', 'or', 'to']);
+const AFTER_POINT = new Set([...JOINTS, 'month', 'weekday']);
 
 /** Whether a point after a day ends its ordinal, as in German and Norwegian, and no phrase. */
 const isAfterPoint = (s: Scanner) =>
@@ -96,5 +110,8 @@ export function takeSignPart(s: Scanner, draft: Draft, before: Draft | undefined
     return true;
   }
   // "14. May 1962", "14.-16. May 1962"
-  return isSign(s, '.') && draft.day !== undefined && !hasMonth(draft) && isAfterPoint(s) && takeSign(s, '.');
+  if (!isSign(s, '.') || draft.day === undefined || hasMonth(draft) || !isAfterPoint(s)) return false;
+  draft.ordinal = true;
+  s.at++;
+  return true;
 }

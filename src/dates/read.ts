@@ -1,6 +1,7 @@
 import { sayDate } from './display.ts';
 import { parseEdtf } from './edtf.ts';
-import { lexiconOf, withSenses } from './lexicon.ts';
+import { lexiconOf } from './lexicon.ts';
+import { withSenses } from './pieces.ts';
 import { asEdtf, doubtfulEdtf } from './plain-edtf.ts';
 import { isFuture, outOfRange } from './plausible.ts';
 import { bare, saysUndated } from './read-phrase.ts';

@@ -1,4 +1,4 @@
-import type { Piece } from './lexicon.ts';
+import type { Piece } from './pieces.ts';
 import { type Attempt, attempt } from './read-phrase.ts';
 import type { DateContext } from './reading.ts';
 

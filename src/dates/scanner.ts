@@ -1,4 +1,4 @@
-import type { Piece } from './lexicon.ts';
+import type { Piece } from './pieces.ts';
 import type { DateContext } from './reading.ts';
 import type { Sense } from './senses.ts';
 

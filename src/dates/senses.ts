@@ -26,10 +26,14 @@ export type Sense =
   /** nineteen (fifties, hundreds) */
   | { readonly is: 'hundreds'; readonly value: number }
   | { readonly is: 'ordinal'; readonly value: number }
+  /** Before a day of the week: the last Sunday of a month. */
+  | { readonly is: 'last' }
   /** After figures: "50er", "50-tallet"; before them: "années 50". */
   | { readonly is: 'decadeTail' }
   | { readonly is: 'decadeHead' }
   | { readonly is: 'era'; readonly before: boolean }
+  /** "Of" where Dutch is spoken: it may be the English word, or "or". */
+  | { readonly is: 'filler'; readonly or: true }
   | { readonly is: Simple };
 
 export type Simple =

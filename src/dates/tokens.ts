@@ -23,6 +23,8 @@ const SIGNS: readonly [RegExp, string][] = [
   [/[‐‑]/g, '-'],
   [/[‒–—―−]/g, '–'],
   [/[‘’‛′´`ʼ]/g, "'"],
+  // The sign of degrees, which keyboards have, for the raised o of an ordinal: 1° maggio.
+  [/°/g, 'º'],
 ];
 const PLAIN = /^[\x20-\x7E]*$/;
 

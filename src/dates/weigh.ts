@@ -45,12 +45,14 @@ export function weigh(found: readonly Found[], context: DateContext): DateReadin
 const differs = (kept: readonly Found[], question: string) =>
   new Set(kept.map(({ choices }) => choices.get(question) ?? 0)).size > 1;
 
-/** Day before month or month before day: both, as one of two days, in the likeliest century. */
+/** Questions of which no answer is the likelier: whether day or month goes first, and which of its meanings a word has. */
+const EVEN = new Set(['order', 'word', 'month']);
+
+/** What may as well be the one as the other: all of it, as one of these dates, in the likeliest century. */
 function together(kept: readonly Found[], first: Found): string | undefined {
   const same = kept.filter(({ choices }) =>
     [...first.attempt.asked.keys()].every(
-      (question) =>
-        question === 'order' || (choices.get(question) ?? 0) === (first.choices.get(question) ?? 0),
+      (question) => EVEN.has(question) || (choices.get(question) ?? 0) === (first.choices.get(question) ?? 0),
     ),
   );
   const dates = [...new Set(same.map(({ edtf }) => edtf))];

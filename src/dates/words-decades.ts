@@ -60,7 +60,7 @@ export const DECADE_WORDS: readonly WordRow[] = [
     sense: simple('century'),
     words: {
       en: 'century|cent|centuries',
-      de: 'jahrhundert|jh|jhdt|jhd',
+      de: 'jahrhundert|jahrhunderts|jh|jhs|jhdt|jhd',
       fr: 'siecle',
       es: 'siglo',
       it: 'secolo',
@@ -73,7 +73,7 @@ export const DECADE_WORDS: readonly WordRow[] = [
   },
   {
     sense: { is: 'decadeTail' },
-    words: { en: 's', de: 'er|er jahre', nb: 'tallet|arene', sv: 'talet', da: 'tallet|erne' },
+    words: { en: 's', de: 'er|er jahre', nb: 'tallet|arene|ara', sv: 'tal|talet', da: 'tallet|erne' },
     source: USAGE,
   },
   {

@@ -36,6 +36,22 @@ describe('an ambiguous phrase', () => {
     expect(dateOf('29 Feb 00', { today: '2026-01-01' }).edtf).toBe('2000-02-29');
   });
 
+  // Both meanings are as good: neither is used alone.
+  it.each([
+    ['jul 1938', 'nor', ['1938-07', '1938-12-25']],
+    ['listopad 1938', 'hrv pol', ['1938-10', '1938-11']],
+  ])('%s keeps both meanings of its word side by side', (phrase, languages, both) => {
+    const reading = dateOf(phrase, { languages: languages.split(' ') });
+    expect(reading.edtf).toBe(`[${both.join(',')}]`);
+    expect(reading.alternatives).toEqual(both);
+    expect(reading.assumed[0]).toMatch(/^It may be 1938 \w+, or 1938 /);
+  });
+
+  it('offers nothing after today', () => {
+    const { alternatives = [] } = dateOf('5.3.34', { today: '2026-01-01' });
+    expect([...alternatives].sort()).toEqual(['1834-03-05', '1834-05-03', '1934-03-05', '1934-05-03']);
+  });
+
   it('of a span holds all of both readings', () => {
     expect(dateOf('3/4/1962-5/6/1962').edtf).toBe('1962-03-04/1962-06-05');
   });
@@ -51,6 +67,22 @@ describe('what is assumed', () => {
     ]);
     expect(dateOf('2061', { today: '2026-01-01' }).assumed).toEqual(['It lies in the future.']);
     expect(dateOf('2061').assumed).toEqual([]);
+  });
+
+  it('is said of a day that was worked out', () => {
+    expect(dateOf('2nd Sunday of June 1950').assumed).toEqual([
+      'The day is worked out: the second Sunday of June 1950.',
+    ]);
+    expect(dateOf('last Sunday in June 1950').assumed).toEqual([
+      'The day is worked out: the last Sunday of June 1950.',
+    ]);
+  });
+
+  it('is said of a start whose year is not', () => {
+    expect(dateOf('30 Dec - 2 Jan 1951').assumed).toEqual([
+      'The year stands at the end only; the start is taken as December 1950.',
+    ]);
+    expect(dateOf('Dec 1950-Jan 1951').assumed).toEqual([]);
   });
 });
 

@@ -32,6 +32,8 @@ export function beginCommand(program: Command): void {
     .addHelpText('after', '\nExample: kinfonds begin quill-papers --title "Quill family papers" --prefix QF')
     .action(async (folder: string, { from, copies, preview, json, ...given }: Options) => {
       if (preview) return showPreview(folder, from, json);
+      const { refuseInBag } = await import('./in-bag.ts');
+      await refuseInBag(folder);
       const start = json ? given : await asked(given);
       if (start === undefined) {
         process.exitCode = 1;

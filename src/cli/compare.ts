@@ -16,7 +16,7 @@ export function compareCommand(program: Command): void {
     .description('say what changed between two catalogues or finding aids, and merge two lists')
     .argument(
       '<A>',
-      'the first: a catalogue folder, a finding aid in EAD3 or EAD 2002, or a finding-aid.json',
+      'the first: a catalogue folder, a finding aid in EAD3 or EAD 2002, a finding-aid.json, or a package made by hand-over',
     )
     .argument('<B>', 'the second')
     .option('--merge <FILE>', 'write one list of both, with every row of either, to a new file')
@@ -45,7 +45,7 @@ Example: kinfonds compare quill-papers ruths-papers --merge both.csv
       // Until its numbers are settled, an id in a catalogue is only a place.
       const idsStay = sides.every((side) => 'aid' in side || side.catalogue.settled.length > 0);
       const told = await inOneForm(await arranged(a, day), await arranged(b, day), day);
-      const comparison = compareFindingAids(...told.aids, { idsStay });
+      const comparison = compareFindingAids(...told.aids, { idsStay, inFormOf: told.inFormOf });
       const versions = sides.map((side) => ('aid' in side ? side.version : undefined));
       process.exitCode = isEmpty(comparison) ? 0 : 1;
       const names = namesOf(pathA, pathB);

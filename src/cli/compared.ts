@@ -1,8 +1,10 @@
-import { readFile, stat } from 'node:fs/promises';
+import { readFile as readBytes, stat } from 'node:fs/promises';
+import { join } from 'node:path';
 import type { Catalogue } from '../catalogue/catalogue.ts';
 import { CatalogueError } from '../catalogue/finding.ts';
 import { whyUnreadable } from '../catalogue/why-unreadable.ts';
 import type { ReadFindingAid } from '../compare/index.ts';
+import { isBag } from './in-bag.ts';
 
 /** One of the two to be compared, as it was read: a catalogue still to be arranged, or a finding aid. */
 export type Side = { path: string } & ({ catalogue: Catalogue } | ReadFindingAid);
@@ -14,16 +16,42 @@ export async function readSide(path: string): Promise<Side> {
   const there = await stat(path).catch(() => undefined);
   // What is named like a file is not meant for a folder.
   if (there?.isFile() === true || (there === undefined && FILE.test(path))) {
-    const { readFindingAid } = await import('../compare/index.ts');
-    const bytes = await readFile(path).catch(whyUnreadable);
-    if (typeof bytes === 'string')
-      throw new CatalogueError([
-        { rule: 'compare.unreadable', weight: 'must', place: { file: path }, found: bytes },
-      ]);
-    return { path, ...(await readFindingAid(bytes, path)) };
+    return { path, ...(await readAid(path)) };
   }
+  if (there?.isDirectory() === true && (await isBag(path)))
+    return { path, ...(await readAid(await aidInBag(path))) };
   const { loadCatalogue } = await import('../catalogue/load.ts');
   return { path, catalogue: await loadCatalogue(path) };
+}
+
+async function readAid(path: string): Promise<ReadFindingAid> {
+  const { readFindingAid } = await import('../compare/index.ts');
+  const bytes = await readBytes(path).catch(whyUnreadable);
+  if (typeof bytes === 'string')
+    throw new CatalogueError([
+      { rule: 'compare.unreadable', weight: 'must', place: { file: path }, found: bytes },
+    ]);
+  return readFindingAid(bytes, path);
+}
+
+/** Where a package for handing over has its finding aid, the form that holds most first. */
+const AIDS_IN_BAG = ['finding-aid.json', 'ead3.xml', 'ead2002.xml'].map((name) => `data/finding-aid/${name}`);
+
+/** @throws CatalogueError where a bag has none, as one that another program made */
+async function aidInBag(bag: string): Promise<string> {
+  for (const name of AIDS_IN_BAG) {
+    const path = join(bag, name);
+    if ((await stat(path).catch(() => undefined))?.isFile() === true) return path;
+  }
+  throw new CatalogueError([
+    {
+      rule: 'compare.bag',
+      weight: 'must',
+      place: { file: bag },
+      found: `This folder is a package (a bag: there is a bagit.txt in it), and has no finding aid where one is looked for: ${AIDS_IN_BAG.join(', ')}.`,
+      advice: 'Name the finding aid itself, in EAD3 or EAD 2002, if there is one elsewhere in the package.',
+    },
+  ]);
 }
 
 /**

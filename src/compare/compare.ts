@@ -1,3 +1,4 @@
+import type { Component } from '../catalogue/component.ts';
 import { control as controlSchema, type FindingAid } from '../catalogue/finding-aid.ts';
 import { agentNames, compareAgents, matchAgents } from './agents.ts';
 import { fieldChanges } from './field-changes.ts';
@@ -15,21 +16,23 @@ import { nameOf, type Unit, unitsOf } from './units.ts';
  * said, each field with its value before and after.
  * @param known.idsStay false where ids and reference codes are known to be mere places on one side, as in a catalogue in
  * which nothing is settled; else what is the same on both sides shows whether they are
+ * @param known.inFormOf gives a unit of the first in the form of one of the second, where only the form differs
  */
 export function compareFindingAids(
   a: FindingAid,
   b: FindingAid,
-  known: { idsStay?: boolean } = {},
+  known: { idsStay?: boolean; inFormOf?: ((was: Component, now: Component) => Component) | undefined } = {},
 ): Comparison {
   const [as, bs] = [unitsOf(a.collection), unitsOf(b.collection)];
   const pairs = matchUnits(as, bs, known.idsStay ?? true);
   const agents = matchAgents(a.people, b.people);
   const names = agentNames(a.people, b.people, agents);
+  const inForm = known.inFormOf ?? ((was: Component) => was);
   const changed: Changed<UnitName>[] = [];
   for (const now of bs) {
     const was = pairs.inA(now);
     if (was === undefined) continue;
-    const fields = unitChanges(was.component, now.component, names);
+    const fields = unitChanges(inForm(was.component, now.component), now.component, names);
     if (fields.length > 0) changed.push({ was: nameOf(was), now: nameOf(now), fields });
   }
   return {

@@ -1,4 +1,4 @@
-import { plainWords } from '../review/plain-words.ts';
+import { wordsInCommon } from '../review/plain-words.ts';
 
 /** What two descriptions of perhaps one thing are compared by. */
 interface Described {
@@ -16,13 +16,4 @@ export function mayBeOne(one: Described, other: Described): boolean {
   const likeness = wordsInCommon(one.title, other.title);
   if (one.date === undefined || other.date === undefined) return likeness >= 0.5;
   return likeness >= (one.date === other.date ? 0.3 : 0.8);
-}
-
-/** The share of the words of two titles that both have, from 0 to 1. */
-export function wordsInCommon(one: string, other: string): number {
-  if (one === other) return 1;
-  const [these, those] = [new Set(plainWords(one).split(' ')), new Set(plainWords(other).split(' '))];
-  let common = 0;
-  for (const word of these) if (those.has(word)) common++;
-  return (2 * common) / (these.size + those.size);
 }

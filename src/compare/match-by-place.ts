@@ -33,3 +33,22 @@ export function matchByVotes(pairs: Pairs<Unit>, as: readonly Unit[], fits: Fits
     }
   }
 }
+
+/**
+ * Joins units that have the same reference code and level, and anything below in common: a folder of which the
+ * devised title follows what is in it. A code alone is not enough, for it may have been given anew.
+ */
+export function matchByCode(pairs: Pairs<Unit>, as: readonly Unit[], fits: Fits): void {
+  for (const a of as.toReversed()) {
+    if (pairs.inB(a) !== undefined) continue;
+    for (const child of a.children) {
+      const b = pairs.inB(child)?.parent;
+      if (b === undefined || pairs.inA(b) !== undefined || !sameCode(a, b) || !fits(a, b)) continue;
+      pairs.join(a, b);
+      break;
+    }
+  }
+}
+
+const sameCode = ({ component: a }: Unit, { component: b }: Unit): boolean =>
+  a.referenceCode !== undefined && a.referenceCode === b.referenceCode && a.level === b.level;

@@ -2,9 +2,9 @@ import { type Component, component } from '../catalogue/component.ts';
 import { once } from '../catalogue/once.ts';
 import { fieldsOf } from '../catalogue/schema-at.ts';
 import { type WeightOf, weightsFrom } from './alike.ts';
-import { mayBeOne } from './likeness.ts';
 import { matchByLikeness } from './match-by-likeness.ts';
-import { matchByVotes, matchWithinParents } from './match-by-place.ts';
+import { matchByNumber } from './match-by-number.ts';
+import { matchByCode, matchByVotes, matchWithinParents } from './match-by-place.ts';
 import { joinByKey, leftInA, leftInB, noPairs, type Pairs, soleByKey } from './pairs.ts';
 import { same } from './same.ts';
 import type { Unit } from './units.ts';
@@ -17,7 +17,7 @@ export type Fits = (a: Unit, b: Unit) => boolean;
 /**
  * Finds for each unit the one on the other side that describes the same: by its number in the list, by its id where ids
  * stay with what they were given to, then by what is said of it: the same words in the same place, the same words
- * elsewhere, most units below in common, and last by likeness. The same two finding aids always give the same pairs.
+ * elsewhere, most units below in common, the same code and some units below in common, and last by likeness. The same two finding aids always give the same pairs.
  * @param idsStay false where it is known that ids are only places, as in a catalogue in which nothing is settled
  */
 export function matchUnits(as: Units, bs: Units, idsStay: boolean): Pairs<Unit> {
@@ -35,6 +35,7 @@ export function matchUnits(as: Units, bs: Units, idsStay: boolean): Pairs<Unit> 
   for (let before = -1; before < pairs.size; ) {
     before = pairs.size;
     matchByLook(pairs, as, bs, { told, fits });
+    if (idsStay) matchByCode(pairs, as, fits);
     if (leftInA(pairs, as).length === 0 || leftInB(pairs, bs).length === 0) break;
     weight ??= weightsFrom([...as, ...bs]);
     matchByLikeness(pairs, as, bs, weight, fits);
@@ -61,26 +62,6 @@ function matchByLook(pairs: Pairs<Unit>, as: Units, bs: Units, { told, fits }: W
     joinByKey(pairs, as, bs, look, (a, b) => fits(a, b) && isUnknown(a));
   }
 }
-
-/** @returns whether the numbers of both sides are of one counting */
-function matchByNumber(pairs: Pairs<Unit>, as: Units, bs: Units): boolean {
-  const before = pairs.size;
-  const most = (units: Units) =>
-    units.reduce((count, { component }) => Math.max(count, component.otherIdentifiers.length), 0);
-  for (let at = 0; at < Math.min(most(as), most(bs)); at++) {
-    const keyOf = ({ component }: Unit) => {
-      const number = component.otherIdentifiers[at];
-      return number && `${number.type}\n${number.value}`;
-    };
-    joinByKey(pairs, as, bs, keyOf, (a, b) => mayBeOne(described(a), described(b)));
-  }
-  return pairs.size > before;
-}
-
-const described = ({ component: { title, dates } }: Unit) => ({
-  title,
-  date: dates.find(({ edtf }) => edtf !== undefined)?.edtf,
-});
 
 function otherNumbers({ component: a }: Unit, { component: b }: Unit): boolean {
   const [one, other] = [a.otherIdentifiers[0], b.otherIdentifiers[0]];

@@ -1,6 +1,6 @@
 import { addTo } from '../catalogue/add-to.ts';
 import { fold } from '../catalogue/fold.ts';
-import { wordsInCommon } from './likeness.ts';
+import { wordsInCommon } from '../review/plain-words.ts';
 
 /** A row of a merged list that only one of the two lists has. */
 export interface LoneRow {

@@ -1,14 +1,18 @@
+import type { Component } from '../catalogue/component.ts';
 import type { FindingAid } from '../catalogue/finding-aid.ts';
 import { withUnits } from '../catalogue/units.ts';
 import type { EadVersion } from '../intake/ead/found.ts';
 import { NO_DAY, type ReadFindingAid } from './read-finding-aid.ts';
 import { withSameCopies } from './same-copies.ts';
+import { inFormOf } from './same-in-form.ts';
 
 /** Two finding aids in a form in which they can be held against each other. */
 interface Alike {
   aids: readonly [FindingAid, FindingAid];
   /** The version of EAD as which both are told; undefined where neither was read from EAD. */
   as?: EadVersion;
+  /** Of a unit of the first and one of the second, gives that of the first in the form of the other; see there. */
+  inFormOf?: (was: Component, now: Component) => Component;
 }
 
 /**
@@ -20,20 +24,27 @@ interface Alike {
 export async function inOneForm(a: ReadFindingAid, b: ReadFindingAid, today: string): Promise<Alike> {
   const versions = [a.version, b.version];
   const as = versions.includes('ead2002') ? 'ead2002' : versions.find((one) => one !== undefined);
-  if (as === undefined) return { aids: [a.aid, b.aid] };
+  if (as === undefined) return { aids: withSameCopies([a.aid, b.aid]) };
   const told = ({ aid, version }: ReadFindingAid) => (version === as ? aid : toldAs(aid, as));
   const [first, second] = [await told(a), await told(b)];
   const day = [first, second].flatMap(daysOf).find((one) => one !== NO_DAY) ?? today;
-  return { aids: withSameCopies([dated(first, day), dated(second, day)]), as };
+  const aids = withSameCopies([dated(first, day), dated(second, day)]);
+  return { aids, as, ...(versions.some((one) => one !== as) && as === 'ead2002' && { inFormOf }) };
 }
 
 const daysOf = ({ control }: FindingAid) => control.history.map(({ date }) => date);
 
-/** Events of which a file tells no date have that of the other. */
+/**
+ * Events of which a file tells no date have that of the other. EAD3 asks for a script where EAD 2002 may leave it out;
+ * one that is said to be undetermined (Zyyy in ISO 15924) says as much as none.
+ */
 const dated = (aid: FindingAid, day: string): FindingAid => ({
   ...aid,
   control: {
     ...aid.control,
+    languages: aid.control.languages.map(({ script, ...language }) =>
+      script === undefined || script.code === 'Zyyy' ? language : { ...language, script },
+    ),
     history: aid.control.history.map((event) => (event.date === NO_DAY ? { ...event, date: day } : event)),
   },
 });

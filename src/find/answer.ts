@@ -1,5 +1,6 @@
 import type { Above, Entry } from './entry.ts';
 import { matchTyped } from './match.ts';
+import type { NotThere } from './not-there.ts';
 import type { Index } from './open-index.ts';
 import type { Proposal } from './proposals.ts';
 import type { Question, Unit } from './question.ts';
@@ -29,6 +30,10 @@ export interface Answer {
   proposals: readonly Proposal[];
   /** Where nothing was found: how many things there would be without the filters. */
   withoutFilters?: number;
+  /** Where nothing was found: what the filters ask for and is nowhere. */
+  notThere?: NotThere;
+  /** Where nothing was found: no word was asked for, only filters. */
+  wordless?: true;
 }
 
 /** Where fewer things have the words as they were typed, slips are forgiven. */
@@ -64,12 +69,16 @@ export async function answer(index: Index, question: Question, most: number): Pr
   const { proposalsFor } = await import('./proposals.ts');
   const unknown = asked.flatMap(({ unit, match: { having } }) => (having === 0 ? [unit] : []));
   const without = passes === undefined ? 0 : (await answer(index, { units: typed }, 0)).found;
+  const missing =
+    passes === undefined ? undefined : (await import('./not-there.ts')).notThere(index, filters);
   return {
     found: 0,
     ...meant,
     hits,
     proposals: proposalsFor(index, unknown),
     ...(without > 0 && typed.length > 0 && { withoutFilters: without }),
+    ...(missing !== undefined && { notThere: missing }),
+    ...(typed.length === 0 && { wordless: true }),
   };
 }
 

@@ -2,7 +2,7 @@ import type { Answer } from './answer.ts';
 import { sayWhereabouts } from './whereabouts.ts';
 
 /** The answer for other programs. Every field is always there, with null or an empty list where there is nothing. */
-export function asJson({ found, unit, hits, proposals, withoutFilters }: Answer) {
+export function asJson({ found, unit, hits, proposals, withoutFilters, notThere }: Answer) {
   return {
     found,
     unit:
@@ -35,5 +35,6 @@ export function asJson({ found, unit, hits, proposals, withoutFilters }: Answer)
     })),
     proposals,
     withoutFilters: withoutFilters ?? null,
+    notThere: { box: notThere?.box ?? null, kind: notThere?.kind ?? null },
   };
 }

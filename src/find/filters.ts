@@ -12,9 +12,9 @@ import { wordsOf } from './words.ts';
 /** For each thing, whether it passes all filters; undefined where there is none. */
 export function passing(index: Index, { kind, person, box, from, to }: Filters): Uint8Array | undefined {
   const masks: Uint8Array[] = [];
-  if (kind !== undefined) masks.push(ofKind(index, wordsIn(kind)));
+  if (kind !== undefined) masks.push(isOfKind(index, kind));
   if (person !== undefined) masks.push(ofPerson(index, wordsIn(person)));
-  if (box !== undefined) masks.push(withTerms(index, [boxTerm(box.replace(/^(?:box|package)\s+/i, ''))]));
+  if (box !== undefined) masks.push(withTerms(index, [boxTerm(boxNumber(box))]));
   if (from !== undefined || to !== undefined) masks.push(inYears(index.years(), from, to));
   const [first, ...others] = masks;
   if (first === undefined) return undefined;
@@ -23,8 +23,12 @@ export function passing(index: Index, { kind, person, box, from, to }: Filters):
 
 const wordsIn = (text: string): string[] => wordsOf(text).flatMap(({ word, last }) => (last ? [] : [word]));
 
-/** Things whose kind has all the words, or is also called so. */
-function ofKind(index: Index, words: readonly string[]): Uint8Array {
+/** The number of a box, which some give with its name: box 3. */
+export const boxNumber = (box: string): string => box.replace(/^(?:box|package)\s+/i, '');
+
+/** For each thing, whether its kind has all the words, or is also called so. */
+export function isOfKind(index: Index, kind: string): Uint8Array {
+  const words = wordsIn(kind);
   const masks = words.map((word) => withKindWord(index, word));
   const also = withTerms(index, [kindTerm(words)]);
   return also.map((called, thing) =>
@@ -40,9 +44,14 @@ function withKindWord(index: Index, word: string): Uint8Array {
     eachThing(index.thingsWith(term), (thing, fields) => {
       if ((fields & (1 << FIELD.kind)) !== 0) mask[thing] = 1;
     });
-  const others = otherForms(word).flatMap((form) => terms.find(form) ?? []);
-  for (const term of [...others, ...terms.beginning(word)]) add(term);
-  if (!mask.includes(1)) for (const { term } of wordsNear(terms, word, slipsAllowed(word))) add(term);
+  const forms = otherForms(word);
+  for (const term of [...forms.flatMap((form) => terms.find(form) ?? []), ...terms.beginning(word)])
+    add(term);
+  // Kinds are kept in the plural: who types one of them with a slip (leter) is farther from that.
+  for (const form of [word, ...forms]) {
+    if (mask.includes(1)) break;
+    for (const { term } of wordsNear(terms, form, slipsAllowed(word))) add(term);
+  }
   return mask;
 }
 

@@ -13,7 +13,7 @@ export const NEARNESS = {
   year: 0.6,
   kindWord: 0.4,
   within: 0.5,
-  slips: [0, 0.6, 0.4],
+  slips: [0, 0.6, 0.4, 0.3],
 } as const;
 
 /** From 0.5 to 0.8: the more of the word was typed. */

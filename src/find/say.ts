@@ -36,15 +36,43 @@ const withoutEnd = (title: string): string => title.replace(/[\s,;:]+$/, '');
 const indentFor = (code: string): string => ' '.repeat(Math.min(code.length, 20) + 2);
 
 /** What there is to say beside the hits. */
-export function* sayRest({ found, box, hits, proposals, withoutFilters }: Answer): Generator<string> {
+export function* sayRest(answer: Answer): Generator<string> {
+  const { found, box, hits, proposals, withoutFilters } = answer;
   if (found > hits.length)
     yield `${found} things found; ${hits.length === 1 ? 'the first is' : `the first ${hits.length} are`} shown, and --most ${found} shows all.`;
   if (found > 0 && hits.some(({ lacks }) => lacks.length > 0))
     yield 'Nothing has all that was asked for; these have the most of it.';
   if (box !== undefined) yield `For what lies in box ${box}: --box ${box}`;
   if (found > 0) return;
-  yield 'Nothing found. Fewer words, or another spelling of them, may help.';
+  yield* sayNothing(answer);
   for (const { typed, nearest } of proposals) yield `Nearest to “${typed}” in the catalogue: ${nearest}`;
   if (withoutFilters !== undefined)
     yield `Without --kind, --person, --from, --to and --box there would be ${withoutFilters === 1 ? '1 thing' : `${withoutFilters} things`}.`;
+}
+
+function* sayNothing({ notThere, wordless }: Answer): Generator<string> {
+  if (notThere === undefined) {
+    yield wordless ? 'Nothing found.' : 'Nothing found. Fewer words, or another spelling of them, may help.';
+    return;
+  }
+  const { box, kind } = notThere;
+  if (box !== undefined) yield `Nothing found: there is no box ${box.asked}. ${sayBoxes(box.there)}`;
+  if (kind === undefined) return;
+  const { asked, nearest, there } = kind;
+  const said = nearest.length > 0 ? `Nearest to it: ${nearest.join(', ')}.` : sayKinds(there);
+  yield `Nothing found: the catalogue has no kind “${asked}”. ${said}`;
+}
+
+function sayBoxes(there: string): string {
+  if (there === '') return 'Nothing lies in a box that has a number.';
+  return /[-,]/.test(there) ? `The boxes are ${there}.` : `The only box is ${there}.`;
+}
+
+/** So many kinds are named. */
+const NAMED = 12;
+
+function sayKinds(there: readonly string[]): string {
+  if (there.length === 0) return 'It names no kind at all.';
+  const more = there.length - NAMED;
+  return `Kinds in it: ${there.slice(0, NAMED).join(', ')}${more > 0 ? ` and ${more} more` : ''}.`;
 }

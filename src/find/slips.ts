@@ -6,6 +6,15 @@ export function slipsAllowed(word: string): number {
   return word.length < 6 ? 1 : 2;
 }
 
+/** From so many letters on, one slip more is forgiven in a word that is nowhere else: dagerotype for daguerreotype. */
+const LONG = 10;
+
+/** How many slips are forgiven in a word that is nowhere, and nothing within `slipsAllowed` of it. */
+export function slipsAtMost(word: string): number {
+  const allowed = slipsAllowed(word);
+  return allowed > 0 && word.length >= LONG ? allowed + 1 : allowed;
+}
+
 /**
  * Other spellings of a word, one for the other by the ear: f and ph. Where they are the only slip, they count as one,
  * though they are two letters.

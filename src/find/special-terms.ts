@@ -18,5 +18,8 @@ export const personTerm = (person: number): string => term(PERSON, String(person
 /** The number of a box or package. */
 export const boxTerm = (number: string): string => term(BOX, number);
 
+/** With what the numbers of all boxes begin. */
+export const boxesStart: string = BOX;
+
 /** Another word for a kind ("snapshot" for a photograph), or several. @param words in the form in which they are compared */
 export const kindTerm = (words: readonly string[]): string => term(KIND, words.join(' '));

@@ -72,3 +72,9 @@ export const otherKindWords = once((term: string): readonly string[] => {
   const kind = kinds.get(fold(term));
   return kind === undefined ? [] : kind.also;
 });
+
+/** All that a kind is called: as the finding aid has it, one of it, and other words for it. */
+export function namesOfKind(term: string): readonly string[] {
+  const kind = kinds.get(fold(term));
+  return kind === undefined ? [term] : [term, kind.one, ...kind.also];
+}

@@ -98,6 +98,26 @@ describe('kinfonds find', () => {
     expect(find('zzyzzyx', '--json')).toMatchObject({ code: 1, err: '' });
   });
 
+  test('nothing, for there is no such box or kind: which there are, and no advice on words', () => {
+    const boxes = new Set(
+      JSON.parse(find('--from', '1', '--most', '999', '--json').out).hits.flatMap(
+        ({ boxes }: { boxes: { number: string }[] }) => boxes.map(({ number }) => number),
+      ),
+    );
+    const { code, out, err } = find('--box', '4711');
+    expect([code, out]).toEqual([1, '']);
+    const last = /^Nothing found: there is no box 4711\. The boxes are 1-(\d+)\.\n$/.exec(err)?.[1];
+    expect(boxes).toContain(last);
+    expect(find('--kind', 'zork').err).toMatch(
+      /^Nothing found: the catalogue has no kind “zork”\. Kinds in it: letters, .* and \d+ more\.\n$/,
+    );
+    expect(find('--kind', 'snapshott').err).toBe(
+      'Nothing found: the catalogue has no kind “snapshott”. Nearest to it: photographs.\n',
+    );
+    expect(find('--person', 'Zork').err).toBe('Nothing found.\n');
+    expect(find('--kind', 'leter', '--most', '1').out).toMatch(/^QF\/\S+ {2}\S/);
+  });
+
   test('the code on the label of a folder: the folder, then what is in it', () => {
     const { code, folder, box } = outlineOf('price of a steel cable');
     const label = code.replace(/\/\d+$/, '');
@@ -120,13 +140,14 @@ describe('kinfonds find', () => {
 
   test('JSON has every field, whatever was found', () => {
     const found = JSON.parse(find('bell', '--json').out);
-    expect(Object.keys(found)).toEqual(['found', 'unit', 'hits', 'proposals', 'withoutFilters']);
+    expect(Object.keys(found)).toEqual(['found', 'unit', 'hits', 'proposals', 'withoutFilters', 'notThere']);
     expect(JSON.parse(find('zzyzzyx', '--json').out)).toEqual({
       found: 0,
       unit: null,
       hits: [],
       proposals: [],
       withoutFilters: null,
+      notThere: { box: null, kind: null },
     });
     const fields = [
       'referenceCode',

@@ -72,6 +72,76 @@ describe('which unit is which', () => {
     expect(brief(a, b)).toEqual({ ...nothing, added: ['Orchard account book'], removed: ['Ferry bell'] });
   });
 
+  describe('a thing that was described anew', () => {
+    const kind = (term: string) => ({ accessPoints: [{ type: 'genre', term }] });
+    const thing = (id: string, number: string, title: string, date: string, term: string) =>
+      unit(id, title, { number, ...day(date), ...kind(term) });
+    const before = thing('u24', '24', 'Telegram on the birth of Mae Rook', '1940-02-02', 'telegrams');
+    const others = ['Ferry bell', 'Anchor', 'Orchard map'].map((title, at) =>
+      unit(`o${at}`, title, { number: `${at + 1}` }),
+    );
+    const both = (now: ReturnType<typeof unit>, rest = others) =>
+      brief(aid([...others, before]), aid([...rest, now]));
+
+    test.each([
+      ['of the same date', thing('v', '24', 'Wire to say it is a girl', '1940-02-02', 'messages')],
+      ['of the same kind', thing('v', '24', 'Wire to say it is a girl', '1941-03', 'telegrams')],
+      ['of a like title', thing('v', '24', 'Telegram on the birth of Tom Rook', '1941-03', 'messages')],
+    ])('is known by its number, being %s', (_, now) => {
+      const { changed, ...rest } = both(now);
+      expect(rest).toEqual({ added: [], removed: [], moved: [] });
+      expect(Object.keys(changed)).toEqual(['Telegram on the birth of Mae Rook']);
+    });
+
+    test('is another thing where title, date and kind are all others', () => {
+      const now = thing('v', '24', 'Wire to say it is a girl', '1941-03', 'messages');
+      expect(both(now)).toEqual({
+        ...nothing,
+        added: ['Wire to say it is a girl'],
+        removed: ['Telegram on the birth of Mae Rook'],
+      });
+    });
+
+    test('is another thing where two people count different things, and only the kind is the same', () => {
+      const now = thing('v', '24', 'Wire to say it is a girl', '1941-03', 'telegrams');
+      const hers = ['Plum jam', 'Press house', 'Cradle'].map((title, at) =>
+        unit(`p${at}`, title, { number: `${at + 1}` }),
+      );
+      const { added, removed, changed } = both(now, hers);
+      expect([added.length, removed.length, changed]).toEqual([4, 4, {}]);
+    });
+
+    test('is another thing where its own number was given to another, and it has a new one', () => {
+      const now = thing('v', '24', 'Wire to say it is a girl', '1941-03', 'telegrams');
+      const renumbered = { ...before, otherIdentifiers: [{ type: 'number in the list', value: '25' }] };
+      const { changed } = both(now, [...others, renumbered]);
+      expect(changed['Telegram on the birth of Mae Rook'] ?? []).not.toContain('title');
+    });
+  });
+
+  test('a folder with the code it had is the same one, though half of what lay in it went and its title followed', () => {
+    const [book, recipe] = [
+      unit('b', 'Cookery book of Solveig', { number: '31', referenceCode: 'HF/7/1/1' }),
+      unit('r', 'Recipe for plum jam', { number: '32' }),
+    ];
+    const file = (id: string, code: string, title: string, children: Parameters<typeof aid>[0]) =>
+      unit(id, title, { level: 'file', referenceCode: code }, children);
+    // An id that was given anew to what is plainly the same: ids do not hold.
+    const [bell, sameBell] = [unit('x1', 'Ferry bell'), unit('x2', 'Ferry bell')];
+    const a = aid([bell, file('f1', 'HF/7/1', 'Cookery book and recipe', [book, recipe])]);
+    const b = aid([
+      sameBell,
+      file('g1', 'HF/7/1', 'Volume', [book]),
+      file('g2', 'HF/7/2', 'Recipe', [recipe]),
+    ]);
+    expect(brief(a, b)).toEqual({
+      ...nothing,
+      added: ['Recipe'],
+      moved: ['Recipe for plum jam'],
+      changed: { 'Cookery book and recipe': ['title'] },
+    });
+  });
+
   test('of two that look alike, the one with the other number went', () => {
     const card = (id: string, number: string) => unit(id, 'Postcard', { number, ...day('1911') });
     const a = aid([card('u1', '1'), card('u2', '2')]);

@@ -46,6 +46,8 @@ const WORDS = [
   'ternesund',
   'ternsund',
   'ternesuntd',
+  'daguerreotype',
+  'dagerotype',
   'ferry',
   'ferri',
   '1927',
@@ -229,13 +231,74 @@ describe('what is found', () => {
     expect(await titles(list, 'l-7')).toEqual(['b']);
   });
 
+  test('three slips in a long word that is nowhere, and none where something is nearer', async () => {
+    const list = ['Daguerreotype of Ada', 'Ferry licence', 'Letter of a godmother'].map((title, at) =>
+      thing(at, { title }),
+    );
+    expect(await titles(list, 'dagerotype')).toEqual(['Daguerreotype of Ada']);
+    expect(await titles(list, 'dagerrotipe')).toEqual(['Daguerreotype of Ada']);
+    // Four slips are too many, and so are three in a word of nine letters.
+    expect(await titles(list, 'dagerotipe')).toEqual([]);
+    expect(await titles(list, 'lycensess')).toEqual([]);
+    expect(await titles(list, 'grandmother')).toEqual(['Letter of a godmother']);
+    const both = [...list, thing(3, { title: 'Grandmothers quilt' })];
+    expect(await titles(both, 'grandmother')).toEqual(['Grandmothers quilt']);
+  });
+
+  test('a slip in one of what is there in the plural only', async () => {
+    const list = [thing(1, { title: 'Tolls', texts: { kind: ['letters'] } })];
+    expect(await titles(list, 'leter')).toEqual(['Tolls']);
+    expect(await titles(list, '', { kind: 'leter' })).toEqual(['Tolls']);
+    expect(await titles(list, '', { kind: 'lexxr' })).toEqual([]);
+  });
+
+  describe('nothing, for the filter asks for what is nowhere', () => {
+    const of = async (filters: Filters, typed: string[] = [], list = BOXED) =>
+      asJson(await answer(indexOf(list), questionOf(typed, filters), 10)).notThere;
+    const inBox = (at: number, numbers: string[], kind: string, kindWords: string[] = []) =>
+      thing(at, {
+        title: 'Ferry',
+        boxes: numbers.map((number) => ({ type: 'box', number })),
+        texts: { kind: [kind] },
+        kindWords,
+      });
+    const BOXED = [
+      inBox(1, ['1'], 'photographs', ['snapshot']),
+      inBox(2, ['2-4'], 'letters'),
+      inBox(3, ['7', 'A'], 'letters'),
+    ];
+
+    test('a box: which there are', async () => {
+      expect((await of({ box: '99' })).box).toEqual({ asked: '99', there: '1-4, 7, a' });
+      expect((await of({ box: 'Box 99' }, ['ferry'])).box).toMatchObject({ asked: '99' });
+      expect((await of({ box: '1' }, [], [thing(1, {})])).box).toEqual({ asked: '1', there: '' });
+      // Box 3 is there; it only holds none of what was asked for.
+      expect(await of({ box: '3' }, ['zeppelin'])).toEqual({ box: null, kind: null });
+    });
+
+    test('a kind: the nearest, by any of its names, or all of them', async () => {
+      const there = ['letters', 'photographs'];
+      expect((await of({ kind: 'snapchots' })).kind).toEqual({
+        asked: 'snapchots',
+        nearest: ['photographs'],
+        there,
+      });
+      expect((await of({ kind: 'map' })).kind).toEqual({ asked: 'map', nearest: [], there });
+      expect(await of({ kind: 'letter', box: '1' })).toEqual({ box: null, kind: null });
+      expect(await of({ kind: 'map', box: '8' })).toMatchObject({
+        box: { asked: '8' },
+        kind: { asked: 'map' },
+      });
+    });
+  });
+
   test('nothing: the nearest word, and how many there would be without the filters', async () => {
     const list = [thing(1, { title: 'The ferrymen', texts: { kind: ['letters'] } })];
     const of = async (typed: string, filters: Filters) =>
       asJson(await answer(indexOf(list), questionOf([typed], filters), 10));
-    expect(await of('ferrimenns', {})).toMatchObject({
+    expect(await of('ferrimemm', {})).toMatchObject({
       found: 0,
-      proposals: [{ typed: 'ferrimenns', nearest: 'ferrymen' }],
+      proposals: [{ typed: 'ferrimemm', nearest: 'ferrymen' }],
       withoutFilters: null,
     });
     expect(await of('ferrymen', { kind: 'map' })).toMatchObject({ found: 0, withoutFilters: 1 });

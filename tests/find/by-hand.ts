@@ -48,9 +48,21 @@ type Alike = (there: string, asked: string) => boolean;
 const typed: Alike = (there, asked) =>
   there === asked || (asked.length > 1 && !/^\d+$/.test(asked) && there.startsWith(asked));
 
-const withSlips: Alike = (there, asked) => {
-  const allowed = asked.length < 4 || /\d/.test(asked) ? 0 : asked.length < 6 ? 1 : 2;
-  return typed(there, asked) || (!/^\d/.test(there) && slipsBetween(asked, there) <= allowed);
+const allowed = (asked: string) => (asked.length < 4 || /\d/.test(asked) ? 0 : asked.length < 6 ? 1 : 2);
+
+const near = (there: string, asked: string, slips: number) =>
+  slips > 0 && !/^\d/.test(there) && slipsBetween(asked, there) <= slips;
+
+/** A word of ten letters or more that is nowhere, nor anything near it, may have a third slip. */
+const withSlips = (all: readonly string[]): Alike => {
+  const isFar = (asked: string) =>
+    asked.length >= 10 && !all.some((there) => typed(there, asked) || near(there, asked, allowed(asked)));
+  const far = new Map<string, boolean>();
+  return (there, asked) => {
+    if (!far.has(asked)) far.set(asked, isFar(asked));
+    const more = allowed(asked) > 0 && far.get(asked) ? 1 : 0;
+    return typed(there, asked) || near(there, asked, allowed(asked) + more);
+  };
 };
 
 function has(values: readonly string[][], wanted: Wanted, alike: Alike): boolean {
@@ -74,13 +86,14 @@ export function foundByHand(
       .map(({ code }) => code);
   let found = having(typed, wanted.length);
   if (found.length < 10) {
-    found = having(withSlips, wanted.length);
+    const forgiving = withSlips([...new Set(all.flatMap(({ values }) => values.flat()))]);
+    found = having(forgiving, wanted.length);
     for (
       let least = wanted.length - 1;
       found.length === 0 && least > 0 && least * 2 >= wanted.length;
       least--
     )
-      found = having(withSlips, least);
+      found = having(forgiving, least);
   }
   return found;
 }

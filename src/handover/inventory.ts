@@ -24,7 +24,10 @@ export interface InventoryRow {
   approximate: boolean;
   /** Whether it is a unit of a finding aid that was taken in, which may name no box for what lies in one. */
   isUnit?: true;
-  /** What keeps it, or something in it, from being boxed before somebody has looked: to follow the title in brackets. */
+  /**
+   * That it or something in it is restricted, and what keeps it from being boxed before somebody has looked: to follow the
+   * title in brackets.
+   */
   caution?: string;
 }
 
@@ -58,20 +61,27 @@ export function inventory(
     const inside = lots.indexOf(unit) > 0 ? [] : all;
     const [first] = all;
     if (lots !== folder.held?.units)
-      return { ...row(first && codes.things.get(first), inside), ...cautionOf(all, false) };
+      return { ...row(first && codes.things.get(first), inside), ...cautionOf(all) };
+    const code = codes.folders.get(folder);
     return {
       folder: foldersOfLot(folder.held, unit),
-      ...row(codes.folders.get(folder), inside),
-      ...cautionOf(all, true),
+      ...row(code, inside),
+      ...cautionOf(all, units.get(code ?? '')),
     };
   };
-  const cautionOf = (things: readonly Thing[], inFolder: boolean): Pick<InventoryRow, 'caution'> => {
-    const found = things.flatMap((thing) => {
-      const one = notBoxed.get(codes.things.get(thing) ?? '');
-      return one === undefined
+  const cautionOf = (things: readonly Thing[], folder?: Component): Pick<InventoryRow, 'caution'> => {
+    const codesOf = things.map((thing) => codes.things.get(thing) ?? '');
+    const closed = codesOf.filter((code) => isClosed(units.get(code))).length;
+    const restricted =
+      closed === 0 && !isClosed(folder)
         ? []
-        : [inFolder ? `in it ${one.thing}, ${sayNotBoxed(one)}` : sayNotBoxed(one)];
+        : [closed === codesOf.length || isClosed(folder) ? 'restricted' : 'restricted in part'];
+    const held = codesOf.flatMap((code) => {
+      const one = notBoxed.get(code);
+      if (one === undefined) return [];
+      return [folder === undefined ? sayNotBoxed(one) : `in it ${one.thing}, ${sayNotBoxed(one)}`];
     });
+    const found = [...restricted, ...held];
     return found.length === 0 ? {} : { caution: found.join('; ') };
   };
   const shelved = boxes.flatMap(({ type, number, units: content }) =>
@@ -84,10 +94,12 @@ export function inventory(
     ...shelved,
     ...others.map(({ thing }) => ({
       ...row(codes.things.get(thing), [thing]),
-      ...cautionOf([thing], false),
+      ...cautionOf([thing]),
     })),
   ];
 }
+
+const isClosed = (unit: Component | undefined): boolean => unit?.accessConditions?.restricted === true;
 
 /** A bundle too large for a box has a share of its folders in each. */
 function foldersOfLot({ first, last, units }: HeldFolder, unit: ShelfUnit): string {

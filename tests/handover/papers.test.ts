@@ -259,3 +259,19 @@ describe('READ-ME-FIRST.txt', () => {
     );
   });
 });
+
+// Common practice: what is restricted is seen to be so before it is opened.
+test('the inventory marks what is restricted, and a folder with some of it', () => {
+  const words = papersOf(
+    [
+      { title: 'Nils to Ada', kind: 'letter', date: dated('1931'), access: 'private' },
+      { title: 'Ada to Nils', kind: 'letter', date: dated('1931') },
+      { title: 'Bea to Tom', kind: 'letter', date: dated('1940'), access: 'private' },
+      { title: 'Tom to Bea', kind: 'letter', date: dated('1950') },
+    ],
+    true,
+  );
+  const cautions = words('inventory.csv').match(/restricted(?: in part)?/g);
+  expect(cautions).toEqual(['restricted in part', 'restricted']);
+  expect(words('inventory.html')).toContain('(restricted in part)');
+});

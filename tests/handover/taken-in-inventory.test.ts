@@ -74,3 +74,14 @@ test.each([
   ['2, 4-5', 3],
   ['oversize', 1],
 ])('the folders %s are %i', (folder, count) => expect(foldersIn(folder)).toBe(count));
+
+test('what is restricted, or lies in what is, is marked', () => {
+  const closed = { accessConditions: { statement: 'Closed until 2060', restricted: true } };
+  const within = unit('file', 'Adoption', ['Folder 3']);
+  const series = { ...unit('series', 'Private', ['Box 3'], within), ...closed };
+  const rows = rowsOf([], series, unit('file', 'Tolls', ['Box 4']));
+  expect(rows.map(({ title, caution }) => [title, caution])).toEqual([
+    ['Adoption', 'restricted'],
+    ['Tolls', undefined],
+  ]);
+});

@@ -24,17 +24,18 @@ export function inventoryWith(
 
 function ofUnits(collection: Component): InventoryRow[] {
   const rows: InventoryRow[] = [];
-  const visit = (unit: Component, code: string, above: Place): void => {
+  const visit = (unit: Component, code: string, above: Place, within: boolean): void => {
+    const closed = within || unit.accessConditions?.restricted === true;
     const here = placeOf(unit.containers, above);
     const own = unit.referenceCode ?? code;
     const hasMore = unit.children.some((child) =>
       [...unitsFrom(child)].some(({ containers }) => containers.length > 0),
     );
     const isRow = unit.children.length === 0 || (unit.containers.length > 0 && !hasMore);
-    if (isRow) rows.push(rowOf(unit, own, here));
-    else for (const child of unit.children) visit(child, own, here);
+    if (isRow) rows.push({ ...rowOf(unit, own, here), ...(closed && { caution: 'restricted' }) });
+    else for (const child of unit.children) visit(child, own, here, closed);
   };
-  visit(collection, '', NOWHERE);
+  visit(collection, '', NOWHERE, false);
   return rows;
 }
 

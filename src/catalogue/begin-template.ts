@@ -151,8 +151,8 @@ repository:
 ##   Its code, if it has one (an ISIL, which it will know), and its country as two capital letters.
 #   isil: US-XxOsier
 #   country: US
-##   The forms it wants, if it has said so: ead3, ead2002, dc, dcterms, eac-cpf, json, csv. Those are then what
-##   kinfonds export writes when it is not asked for any others.
+##   The forms it wants, if it has said so: ead3, ead2002, dc, dcterms, eac-cpf, html, json, csv. Those are then
+##   what kinfonds export writes when it is not asked for any others.
 #   formats: [ead3, eac-cpf]
 ##   The list from which it wants the codes of languages in EAD3: iso639-2b or iso639-3.
 #   languageCodes: iso639-2b

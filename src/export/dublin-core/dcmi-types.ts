@@ -25,8 +25,8 @@ const rows = (type: DcmiType | null, source: string, ...kinds: string[]): KindTy
   kinds.map((kind) => ({ kind, type, source }));
 
 /**
- * The DCMI type of each kind in the table of kinds. A kind that is not here has none: no type is better than a wrong
- * one, for whoever harvests the record sorts and filters by it.
+ * The DCMI type of each kind in the table of kinds; `null` where no single one is surely right: no type is better than a
+ * wrong one, for whoever harvests the record sorts and filters by it.
  */
 export const KIND_TYPES: readonly KindType[] = [
   ...rows('Text', NAMED, 'letter', 'book', 'newspaper', 'email'),

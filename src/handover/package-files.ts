@@ -62,7 +62,7 @@ export function packageFiles(
       : inventoryWith(given.base, arranged, given.settings, notBoxed);
   const summary = summaryOf(arranged, given, rows, copies, findings);
   const files: PackageFile[] = [
-    { path: 'READ-ME-FIRST.txt', content: readMe(summary, FORMAT_NAMES, made !== undefined) },
+    { path: 'READ-ME-FIRST.txt', content: readMe(summary, made !== undefined) },
     ...(made === undefined ? [] : [{ path: 'despite.txt', content: despite(made.reason, made.findings) }]),
     ...(listed.length === 0 ? [] : [{ path: 'list.csv', content: listToCsv(listed) }]),
     { path: 'inventory.csv', content: inventoryToCsv(summary.rows) },

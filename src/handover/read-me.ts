@@ -1,4 +1,4 @@
-import type { FormatName } from '../catalogue/format-names.ts';
+import { FORMAT_NAMES, type FormatName } from '../catalogue/format-names.ts';
 import { sayTotals } from './inventory-papers.ts';
 import { withArticle } from './papers/paper.ts';
 import { sayLocations } from './papers/say-locations.ts';
@@ -30,7 +30,7 @@ const FORMS: Readonly<Record<FormatName, readonly [file: string, says: string]>>
  * can be read even where nobody remembers how letters were encoded.
  * @param isDespite whether `despite.txt` is there
  */
-export function readMe(summary: Summary, formats: readonly FormatName[], isDespite: boolean): string {
+export function readMe(summary: Summary, isDespite: boolean): string {
   const { title, code, giver, recipient, copies } = summary;
   const there = copies.filter(({ name }) => name !== undefined);
   return printed([
@@ -47,7 +47,7 @@ export function readMe(summary: Summary, formats: readonly FormatName[], isDespi
     '',
     ...section('2. How the papers are ordered', ...order(summary)),
     '',
-    ...section('3. What each file is', ...files(summary, formats, isDespite)),
+    ...section('3. What each file is', ...files(summary, isDespite)),
     '',
     ...section('4. What may be seen, and by whom', ...access(summary)),
     '',
@@ -116,11 +116,7 @@ function order(summary: Summary): string[] {
   ];
 }
 
-function files(
-  { copies, isTakenIn, listed }: Summary,
-  formats: readonly FormatName[],
-  isDespite: boolean,
-): string[] {
+function files({ copies, isTakenIn, listed }: Summary, isDespite: boolean): string[] {
   const hasCopies = copies.some(({ name }) => name !== undefined);
   const says = isTakenIn
     ? 'the list of what was added to the finding aid, a row for each thing or bundle'
@@ -138,11 +134,10 @@ function files(
     ['deed-of-gift-checklist', 'as .html and .md: what to settle before anything is signed'],
     ['receipt', 'as .html and .md: says that the things have arrived'],
     ['finding-aid/', 'the description of the whole, the same in several forms:'],
-    ...formats.map((format): [string, string] => [`    ${FORMS[format][0]}`, FORMS[format][1]]),
+    ...FORMAT_NAMES.map((format): [string, string] => [`    ${FORMS[format][0]}`, FORMS[format][1]]),
   ];
-  const hasPage = formats.includes('html');
   return [
-    `If you can open only one, open ${hasPage ? 'the page finding-aid.html' : 'finding-aid/finding-aid.csv'} or the table ${listed === 0 || isTakenIn ? 'finding-aid.csv' : 'list.csv'}.`,
+    `If you can open only one, open the page finding-aid.html or the table ${listed === 0 || isTakenIn ? 'finding-aid.csv' : 'list.csv'}.`,
     '',
     ...all.map(([file, what]) => `  - ${file}: ${what}`.replace(/^ {2}- {4} */, '      - ')),
   ];

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { sayApart } from '../../src/arrange/lying-apart.ts';
+import { sayApart, sayBelonging } from '../../src/arrange/lying-apart.ts';
 import type { Apart } from '../../src/housing/part-folder.ts';
 import type { ShelfBox } from '../../src/housing/placed.ts';
 import { boxKindNamed } from '../../src/housing/shelve.ts';
@@ -25,4 +25,16 @@ test('boxes of one kind are said together, and packages by themselves', () => {
     'Apart, in box 4 (small volume box) and box 5 (medium volume box) and package 6: too thick',
   );
   expect(said()).toBe('Apart, by itself: too thick');
+});
+
+test('what belongs to a folder is named by its codes, or counted where it is more than four things', () => {
+  const apart = (codes: string[], ...boxes: ShelfBox[]) => codes.map((code) => ({ code, boxes }));
+  const four = ['QF/1/1', 'QF/1/2', 'QF/1/3', 'QF/1/4'];
+  expect(sayBelonging([])).toBeUndefined();
+  expect(sayBelonging([...apart(four, box('6')), ...apart(['QF/1/9'], box('7'))])).toBe(
+    'Belonging here but lying apart: QF/1/1, QF/1/2, QF/1/3, QF/1/4 in package 6; QF/1/9 in package 7',
+  );
+  expect(sayBelonging(apart([...four, 'QF/1/5'], box('6'), box('7')))).toBe(
+    'Belonging here but lying apart: 5 things in packages 6-7',
+  );
 });

@@ -101,6 +101,21 @@ describe('bulk dates (DACS 2.4.10)', () => {
     expect(bulkOf(parts)).toBeUndefined();
   });
 
+  // The thresholds of this project: ten parts, a whole of twenty years, a run of half of it at most.
+  it('are told from ten parts and twenty years on, where they are half of the whole at most', () => {
+    expect(bulkOf([...times(9, '1950'), '1969'])).toBe('1950');
+    expect(bulkOf([...times(8, '1950'), '1969'])).toBeUndefined();
+    expect(bulkOf([...times(9, '1950'), '1968'])).toBeUndefined();
+    expect(bulkOf([...years(1950, 1959), '1969'])).toBe('1950/1959');
+    expect(bulkOf([...years(1950, 1960), '1970'])).toBeUndefined();
+  });
+
+  it('count a year however it is marked, and nothing with an open end', () => {
+    expect(bulkOf([...times(3, '1950'), ...times(3, '1950~'), ...times(3, '1950?'), '1975'])).toBe('1950');
+    expect(bulkOf([...times(9, '1950'), '1975/..'])).toBeUndefined();
+    expect(bulkOf([...times(9, '1950'), '[..1920]'])).toBeUndefined();
+  });
+
   it('may be one year, and leave out what has an open end', () => {
     expect(bulkOf([...times(20, '1916'), '1950', '1962/..'])).toBe('1916');
   });
@@ -112,6 +127,15 @@ describe('inclusive dates with gaps (DACS 2.4.11)', () => {
     // The threshold of this project: 25 years of which nothing is dated.
     expect(withGaps(['1930', '1956'])).toBe('{1930,1956}');
     expect(withGaps(['1827', '1890~', '1900', '1960'])).toBe('{1827,1890~..1900,1960}');
+  });
+
+  it('show it in whatever order the dates come, and none that is short beside it', () => {
+    expect(withGaps(['1960', '1827', '1952', '1978'])).toBe('{1827,1952..1978}');
+    expect(withGaps(['1930', '1955', '1990'])).toBe('{1930..1955,1990}');
+    expect(withGaps(['1800', '1831', '1952'])).toBe('{1800..1831,1952}');
+    // 27 years of 81 are a third.
+    expect(withGaps(['1900/1926', '1954/1980'])).toBe('{1900..1926,1954..1980}');
+    expect(withGaps(['1900/1927', '1954/1980'])).toBe('1900/1980');
   });
 
   it.each([

@@ -97,6 +97,11 @@ describe('the reason why a phrase cannot be read', () => {
     ['1962 wedding', '“wedding” is not understood here.'],
     ['[1952', 'A bracket is opened and not closed.'],
     ['Easter 1500', 'The day of Easter in 1500 follows no rule known here; write the day.'],
+    ['second Sunday 1950', 'It names a day of the week, but not of which month.'],
+    ['second Sunday 11 June 1950', 'It names a day of the week and another part of the month.'],
+    ['second Sunday in early June 1950', 'It names a day of the week and another part of the month.'],
+    ['fifth Sunday in February 1950', 'February 1950 has not so many Sundays.'],
+    ['second Sunday in June 195X', 'Which day it was can only be found for a year that is known.'],
   ])('%s: %s', (phrase, reason) => {
     expect(reasonOf(phrase)).toBe(reason);
   });

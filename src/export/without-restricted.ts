@@ -1,6 +1,7 @@
 import type { AgentLink } from '../catalogue/agent.ts';
 import type { Component } from '../catalogue/component.ts';
 import type { FindingAid } from '../catalogue/finding-aid.ts';
+import { isRestricted } from '../catalogue/restricted.ts';
 import { restated } from './restate.ts';
 
 /**
@@ -19,7 +20,7 @@ import { restated } from './restate.ts';
  */
 export function withoutRestricted(aid: FindingAid): FindingAid {
   const { collection } = aid;
-  if (collection.accessConditions?.restricted === true)
+  if (isRestricted(collection))
     return { ...aid, control: bare(aid), people: [], collection: identity(collection) };
   const parting: Parting = { gone: [], lessened: new Set() };
   const kept = withoutClosed(collection, parting);
@@ -39,8 +40,6 @@ interface Parting {
   /** Units of which something went, as they are now: what they say was said of the whole. */
   lessened: Set<Component>;
 }
-
-const isRestricted = ({ accessConditions }: Component) => accessConditions?.restricted === true;
 
 /** A unit with what is left below it; what went is noted. The very same unit where nothing went. */
 function withoutClosed(unit: Component, parting: Parting): Component {

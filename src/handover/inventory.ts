@@ -1,6 +1,7 @@
 import type { Arrangement } from '../arrange/index.ts';
 import { placedCodes } from '../arrange/index.ts';
 import type { Component } from '../catalogue/component.ts';
+import { isRestricted } from '../catalogue/restricted.ts';
 import type { Settings } from '../catalogue/settings.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import { foldersOf, type HeldFolder, type ShelfUnit } from '../housing/placed.ts';
@@ -71,11 +72,12 @@ export function inventory(
   };
   const cautionOf = (things: readonly Thing[], folder?: Component): Pick<InventoryRow, 'caution'> => {
     const codesOf = things.map((thing) => codes.things.get(thing) ?? '');
-    const closed = codesOf.filter((code) => isClosed(units.get(code))).length;
+    const closed = codesOf.filter((code) => isRestricted(units.get(code) ?? {})).length;
+    const whole = folder !== undefined && isRestricted(folder);
     const restricted =
-      closed === 0 && !isClosed(folder)
+      closed === 0 && !whole
         ? []
-        : [closed === codesOf.length || isClosed(folder) ? 'restricted' : 'restricted in part'];
+        : [closed === codesOf.length || whole ? 'restricted' : 'restricted in part'];
     const held = codesOf.flatMap((code) => {
       const one = notBoxed.get(code);
       if (one === undefined) return [];
@@ -98,8 +100,6 @@ export function inventory(
     })),
   ];
 }
-
-const isClosed = (unit: Component | undefined): boolean => unit?.accessConditions?.restricted === true;
 
 /** A bundle too large for a box has a share of its folders in each. */
 function foldersOfLot({ first, last, units }: HeldFolder, unit: ShelfUnit): string {

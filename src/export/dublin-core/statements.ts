@@ -1,5 +1,6 @@
 import type { Component } from '../../catalogue/component.ts';
 import type { FindingAid } from '../../catalogue/finding-aid.ts';
+import { isRestricted } from '../../catalogue/restricted.ts';
 import { NO_PLACE, type Row, type Targets, WITHIN } from '../crosswalk/row.ts';
 import { CONVERSIONS, type Conversion } from './conversions.ts';
 import { fieldReader } from './field-reader.ts';
@@ -38,7 +39,7 @@ export function statementsBy<Name extends string>(
     const names = new Map(people.map(({ id, name, authorizedForm }) => [id, authorizedForm ?? name]));
     const nameOf = (agentId: string) => names.get(agentId);
     return ({ unit, above, parent }) => {
-      const isClosed = [...above, unit].some(({ accessConditions }) => accessConditions?.restricted === true);
+      const isClosed = [...above, unit].some(isRestricted);
       const about: About = { parent, recordId, nameOf, isClosed, forPart: false };
       const statements: Statement<Name>[] = [];
       for (const alike of inOrder) {

@@ -1,4 +1,5 @@
 import type { Component, Level } from '../../catalogue/component.ts';
+import { isRestricted } from '../../catalogue/restricted.ts';
 
 /** A unit that gets a record, with the units it lies in, the collection first. */
 export interface DescribedUnit {
@@ -34,8 +35,7 @@ export function* describedUnits(collection: Component, downTo?: Level): Generato
 
 function chooser(downTo: Level | undefined): (unit: Component) => boolean {
   if (downTo === undefined) {
-    return ({ level, digitalCopies, accessConditions }) =>
-      level === 'file' || digitalCopies.length > 0 || accessConditions?.restricted === true;
+    return (unit) => unit.level === 'file' || unit.digitalCopies.length > 0 || isRestricted(unit);
   }
   if (downTo === 'otherlevel') return () => true;
   return ({ level }) => level === 'otherlevel' || DEPTH[level] <= DEPTH[downTo];

@@ -1,4 +1,5 @@
 import type { Component, Container } from '../../catalogue/component.ts';
+import { isRestricted } from '../../catalogue/restricted.ts';
 import { type Years, yearsOf } from './years.ts';
 
 /** A component in its place, with what it has from the units above it. */
@@ -17,14 +18,14 @@ export interface Unit {
 
 /** The tree of units below and with a component. */
 export function unitOf(component: Component, above?: Unit): Unit {
-  const { containers, accessConditions, children } = component;
+  const { containers, children } = component;
   const below: Unit[] = [];
   const unit: Unit = {
     component,
     above,
     depth: above === undefined ? 0 : above.depth + 1,
     place: containers.length > 0 ? containers : (above?.place ?? []),
-    isClosed: accessConditions?.restricted === true || above?.isClosed === true,
+    isClosed: isRestricted(component) || above?.isClosed === true,
     years: yearsOf(component),
     children: below,
   };

@@ -3,6 +3,7 @@ import type { Catalogue } from '../../catalogue/catalogue.ts';
 import type { Component } from '../../catalogue/component.ts';
 import type { FindingAid } from '../../catalogue/finding-aid.ts';
 import { fold } from '../../catalogue/fold.ts';
+import { isRestricted } from '../../catalogue/restricted.ts';
 import type { Thing } from '../../catalogue/thing.ts';
 import { unitsFrom } from '../../catalogue/units.ts';
 import { saysItStays } from '../../review/says-it-stays.ts';
@@ -47,7 +48,7 @@ export function heldUnits(
     const statements = [unit.accessConditions?.statement, said?.statement];
     if (namesOf(unit).some((name) => keep.has(name)) || kept.has(fold(unit.title))) return 'named';
     if (statements.some(saysItStays)) return 'access';
-    const isClosed = unit.accessConditions?.restricted === true || said?.until !== undefined;
+    const isClosed = isRestricted(unit) || said?.until !== undefined;
     return withoutRestricted && isClosed ? 'restricted' : undefined;
   };
   const own = new Set([...unitsFrom(base.collection)].map(({ id }) => id));

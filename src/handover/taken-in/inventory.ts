@@ -2,6 +2,7 @@ import type { Arrangement } from '../../arrange/index.ts';
 import type { Component } from '../../catalogue/component.ts';
 import { NOWHERE, numbersIn, type Place, placeOf } from '../../catalogue/containers.ts';
 import type { FindingAid } from '../../catalogue/finding-aid.ts';
+import { isRestricted } from '../../catalogue/restricted.ts';
 import { numbersInWords } from '../../catalogue/say-container.ts';
 import type { Settings } from '../../catalogue/settings.ts';
 import { unitsFrom } from '../../catalogue/units.ts';
@@ -25,7 +26,7 @@ export function inventoryWith(
 function ofUnits(collection: Component): InventoryRow[] {
   const rows: InventoryRow[] = [];
   const visit = (unit: Component, code: string, above: Place, within: boolean): void => {
-    const closed = within || unit.accessConditions?.restricted === true;
+    const closed = within || isRestricted(unit);
     const here = placeOf(unit.containers, above);
     const own = unit.referenceCode ?? code;
     const hasMore = unit.children.some((child) =>

@@ -17,7 +17,8 @@ export type Fits = (a: Unit, b: Unit) => boolean;
 /**
  * Finds for each unit the one on the other side that describes the same: by its number in the list, by its id where ids
  * stay with what they were given to, then by what is said of it: the same words in the same place, the same words
- * elsewhere, most units below in common, the same code and some units below in common, and last by likeness. The same two finding aids always give the same pairs.
+ * elsewhere, most units below in common, the same code and some units below in common, and last by likeness. The same
+ * two finding aids always give the same pairs.
  * @param idsStay false where it is known that ids are only places, as in a catalogue in which nothing is settled
  */
 export function matchUnits(as: Units, bs: Units, idsStay: boolean): Pairs<Unit> {

@@ -5,7 +5,6 @@ import { joinMarks, type Mark } from './edtf-point.ts';
 import type { Feast } from './feast-days.ts';
 import { feastDays } from './feasts.ts';
 import { fractionSpan } from './fractions.ts';
-
 import { choose, fail, type Scanner } from './scanner.ts';
 import type { Fraction } from './senses.ts';
 

@@ -8,23 +8,11 @@ export interface DateRank {
   edtf: string;
 }
 
-const KEPT = 50_000;
-const kept = new Map<string, DateRank>();
-
-function rankAfresh(edtf: string): DateRank {
+/** Where a date stands, for `compareRanks`; worked out beforehand where many are sorted. */
+export function dateRank(edtf: string): DateRank {
   const date = parseEdtf(edtf);
   if (!date) return { first: Infinity, last: Infinity, edtf };
   return { first: date.earliest ?? date.latest ?? 0, last: date.latest ?? Infinity, edtf };
-}
-
-/** Where a date stands, for `compareRanks`; worked out beforehand where many are sorted. */
-export function dateRank(edtf: string): DateRank {
-  const known = kept.get(edtf);
-  if (known !== undefined) return known;
-  if (kept.size >= KEPT) kept.clear();
-  const rank = rankAfresh(edtf);
-  if (edtf.length <= 100) kept.set(edtf, rank);
-  return rank;
 }
 
 /**

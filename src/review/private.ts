@@ -29,12 +29,11 @@ export function reviewPrivate(
   today = localDay(),
   words: readonly PrivateWord[] = PRIVATE_WORDS,
 ): Finding[] {
-  const lives = livesOf(catalogue, aid, today);
-  const rows = privateRows(catalogue, aid, lives, { today, words });
+  const { lives, rows, coverOf } = privateIn(catalogue, aid, today, words);
   return [
     ...reviewNumbers(catalogue.things),
     ...reviewContacts(catalogue.things, today),
-    ...reviewMatters(rows, coverFrom(catalogue, aid), today),
+    ...reviewMatters(rows, coverOf, today),
     ...reviewEnded(catalogue.things, today, new Set(rows.map(({ thing }) => thing))),
     ...reviewLiving(lives, today),
   ];
@@ -51,9 +50,7 @@ export function privateAndOpen(
   today = localDay(),
 ): Thing[] {
   const { settings, things } = catalogue;
-  const words = wordTables(settings).private;
-  const rows = privateRows(catalogue, aid, livesOf(catalogue, aid, today), { today, words });
-  const coverOf = coverFrom(catalogue, aid);
+  const { rows, coverOf } = privateIn(catalogue, aid, today, wordTables(settings).private);
   const codes = codesByRow(groups, settings);
   const open = rows.filter(
     ({ thing, matter }) =>
@@ -61,6 +58,13 @@ export function privateAndOpen(
   );
   const found = new Set(open.map(({ thing }) => thing));
   return things.filter((thing) => found.has(thing));
+}
+
+/** The rows on private matters, and what holds a thing back. */
+function privateIn(catalogue: Catalogue, aid: FindingAid, today: string, words: readonly PrivateWord[]) {
+  const lives = livesOf(catalogue, aid, today);
+  const rows = privateRows(catalogue, aid, lives, { today, words });
+  return { lives, rows, coverOf: coverFrom(catalogue, aid) };
 }
 
 function reviewMatters(

@@ -1,6 +1,7 @@
+import { capitalised } from '../catalogue/capitalised.ts';
+import { sayList } from '../catalogue/say-list.ts';
 import type { FolderKey, GroupKey } from '../catalogue/settings.ts';
 import { type Count, isUnnamed, unitFor } from '../kinds/extents.ts';
-import { capitalised } from './capitalised.ts';
 import type { Folder, Group } from './sort.ts';
 
 /** What the group is called that holds the things which say nothing on the key they were sorted by. */
@@ -46,7 +47,5 @@ export function folderTitle(
 export function natureOf(counts: readonly Count[]): string | undefined {
   if (counts.some(isUnnamed)) return undefined;
   const forms = counts.map(unitFor);
-  if (forms.length > 3) return undefined;
-  const last = forms.at(-1);
-  return forms.length < 2 ? last : `${forms.slice(0, -1).join(', ')} and ${last}`;
+  return forms.length === 0 || forms.length > 3 ? undefined : sayList(forms);
 }

@@ -1,3 +1,4 @@
+import { capitalised } from '../catalogue/capitalised.ts';
 import { fold } from '../catalogue/fold.ts';
 import { languageUse } from '../catalogue/languages.ts';
 import { once } from '../catalogue/once.ts';
@@ -7,7 +8,6 @@ import { firstYear } from '../dates/index.ts';
 import { readKind } from '../kinds/kind-words.ts';
 import { BROAD_GROUPS } from '../kinds/kinds.ts';
 import type { Agents } from './agents.ts';
-import { capitalised } from './capitalised.ts';
 import { edtfOf, firstPerson } from './order.ts';
 
 /** Where a thing belongs by one key: what tells the group from others, its title, and its rank among them. */

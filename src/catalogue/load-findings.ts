@@ -1,5 +1,6 @@
 import type { Finding } from './finding.ts';
 import { sayCommand } from './say-command.ts';
+import { sayList } from './say-list.ts';
 import { whyUnreadable } from './why-unreadable.ts';
 
 /** The file that describes the collection as a whole. */
@@ -69,12 +70,11 @@ export function noSuchList(file: string): Finding {
 
 /** Several lists of which more than one holds things: to choose in silence would lose the others. */
 export function severalLists(folder: string, files: readonly string[]): Finding {
-  const named = `${files.slice(0, -1).join(', ')} and ${files.at(-1)}`;
   return {
     rule: 'catalogue.several-lists',
     weight: 'must',
     place: { file: folder },
-    found: `There ${files.length === 2 ? 'are two lists' : `are ${files.length} lists`} here that hold things, ${named}; only one can be the list.`,
+    found: `There ${files.length === 2 ? 'are two lists' : `are ${files.length} lists`} here that hold things, ${sayList(files)}; only one can be the list.`,
     advice: `Say in collection.yaml which one is (list: {file: ${files[0]}}), or take the others out of the folder.`,
   };
 }

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import { capitalised } from './capitalised.ts';
 import { nearest } from './nearest.ts';
 import { quoted } from './quoted.ts';
 import { keysAt } from './schema-at.ts';
@@ -16,7 +17,7 @@ type Issue = z.core.$ZodIssue;
 export function sayIssues(issues: readonly Issue[], schema: z.core.$ZodType, data: unknown): SaidIssue[] {
   return issues
     .flatMap((issue) => sayIssue(issue, schema, data))
-    .map((said) => ({ ...said, found: said.found.charAt(0).toUpperCase() + said.found.slice(1) }));
+    .map((said) => ({ ...said, found: capitalised(said.found) }));
 }
 
 function sayIssue(issue: Issue, schema: z.core.$ZodType, data: unknown): SaidIssue[] {

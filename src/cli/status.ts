@@ -3,6 +3,7 @@ import { readdir } from 'node:fs/promises';
 import { basename, join, resolve } from 'node:path';
 import type { Command } from 'commander';
 import type { Finding } from '../catalogue/finding.ts';
+import { sayList } from '../catalogue/say-list.ts';
 import { printJson, printLines } from './options.ts';
 
 /**
@@ -61,9 +62,8 @@ function sayBelow(folders: readonly string[]): string[] {
   const named = folders.slice(0, NAMED).map((name) => `${name}/`);
   const more = folders.length - named.length;
   const all = more > 0 ? [...named, `${more} more`] : named;
-  const said = all.length === 1 ? all.join('') : `${all.slice(0, -1).join(', ')} and ${all.at(-1)}`;
   return [
-    `No catalogue here; there ${folders.length === 1 ? 'is one' : 'are some'} in ${said}.`,
+    `No catalogue here; there ${folders.length === 1 ? 'is one' : 'are some'} in ${sayList(all)}.`,
     `Go there and type kinfonds: it says where things stand, and what to do next. All commands: kinfonds help`,
   ];
 }

@@ -1,5 +1,5 @@
-import { capitalised } from '../arrange/capitalised.ts';
 import { natureOf } from '../arrange/devised-titles.ts';
+import { capitalised } from '../catalogue/capitalised.ts';
 import type { Component } from '../catalogue/component.ts';
 import { fold } from '../catalogue/fold.ts';
 import { type Count, unitOf } from '../kinds/extents.ts';

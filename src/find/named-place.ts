@@ -1,3 +1,4 @@
+import { capitalised } from '../catalogue/capitalised.ts';
 import type { Component, Container } from '../catalogue/component.ts';
 import { isFolder, numbersIn } from '../catalogue/containers.ts';
 import { numbersInWords, pluralOf, sayContainer } from '../catalogue/say-container.ts';
@@ -70,8 +71,6 @@ function sayOne({ type, number }: Container): string {
     number.toLowerCase().startsWith(type.toLowerCase()) || (type === 'container' && /\p{L}/u.test(number));
   return capitalised(isInNumber ? number : sayContainer({ type, number }));
 }
-
-const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 /** In UTF-16 units: longer lists of numbers are counted. */
 const LONGEST = 60;

@@ -1,3 +1,4 @@
+import { capitalised } from '../catalogue/capitalised.ts';
 import { numbersIn } from '../catalogue/containers.ts';
 import { csvRecord } from '../catalogue/csv-cell.ts';
 import { sayCount as sayNumber } from '../catalogue/say-count.ts';
@@ -58,8 +59,7 @@ export function rowsByBox(rows: readonly InventoryRow[]): Map<string, InventoryR
   for (const row of rows) {
     const { box, isUnit } = row;
     const none = isUnit ? 'The finding aid names no box' : 'In no box';
-    const name =
-      box === undefined ? none : `${box.type.charAt(0).toUpperCase()}${box.type.slice(1)} ${box.number}`;
+    const name = box === undefined ? none : `${capitalised(box.type)} ${box.number}`;
     const known = boxes.get(name);
     if (known === undefined) boxes.set(name, [row]);
     else known.push(row);

@@ -1,4 +1,5 @@
 import { sayCommand } from '../catalogue/say-command.ts';
+import { sayList } from '../catalogue/say-list.ts';
 import type { Thing } from '../catalogue/thing.ts';
 import { maskNumbers } from '../review/private-numbers.ts';
 
@@ -14,11 +15,9 @@ export function sayOpen(open: readonly Pick<Thing, 'row' | 'title'>[], folder: s
   if (open.length === 0) return undefined;
   const named = open.slice(0, MOST).map(({ row, title }) => `“${maskNumbers(title)}” (row ${row})`);
   if (open.length > MOST) named.push(`${open.length - MOST} more`);
-  const last = named.at(-1) ?? '';
-  const said = named.length === 1 ? last : `${named.slice(0, -1).join(', ')} and ${last}`;
   const what =
     open.length === 1
       ? 'One thing in it is private, as far as words tell, and is'
       : `${open.length} things in it are private, as far as words tell, and are`;
-  return `${what} not held back: ${said}. See what is said of ${open.length === 1 ? 'it' : 'them'} with ${sayCommand('check', folder)}, and decide before you give the package away.`;
+  return `${what} not held back: ${sayList(named)}. See what is said of ${open.length === 1 ? 'it' : 'them'} with ${sayCommand('check', folder)}, and decide before you give the package away.`;
 }

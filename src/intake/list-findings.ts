@@ -1,5 +1,6 @@
 import type { Finding } from '../catalogue/finding.ts';
 import { quoted } from '../catalogue/quoted.ts';
+import { sayList } from '../catalogue/say-list.ts';
 import type { Column, Thing } from '../catalogue/thing.ts';
 
 export function noTitle(file: string, row: number, others: readonly string[]): Finding {
@@ -43,12 +44,11 @@ export function sameNumber(number: string, places: readonly { file: string; row:
 }
 
 export function readAsGroups(file: string, sheets: readonly string[]): Finding {
-  const named = `${sheets.slice(0, -1).map(quoted).join(', ')} and ${quoted(sheets.at(-1) ?? '')}`;
   return {
     rule: 'list.sheets-as-series',
     weight: 'consider',
     place: { file },
-    found: `The list was read from ${sheets.length} sheets, ${named}; things without a series of their own have their sheet’s name as series.`,
+    found: `The list was read from ${sheets.length} sheets, ${sayList(sheets.map(quoted))}; things without a series of their own have their sheet’s name as series.`,
     advice:
       'To sort by sheet, write in collection.yaml sort: {groups: [series]}; to read fewer, list: {sheets: […]}.',
   };

@@ -1,3 +1,4 @@
+import { sayList } from '../catalogue/say-list.ts';
 import { maskNumbers } from './private-numbers.ts';
 
 /** A row of the list as a finding names it. */
@@ -27,7 +28,7 @@ export function sayThings(things: readonly SaidRow[]): string {
   });
   const others = things.slice(named.length);
   if (others.length > 0) said.push(`${others.length} more (${sayPlaces(others)})`);
-  return said.length < 2 ? said.join('') : `${said.slice(0, -1).join(', ')} and ${said.at(-1)}`;
+  return sayList(said);
 }
 
 /** The rows, and before them the numbers where each has one of figures. */

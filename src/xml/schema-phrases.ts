@@ -1,3 +1,4 @@
+import { sayList } from '../catalogue/say-list.ts';
 import { legible } from './legible.ts';
 import type { Phrase } from './phrase.ts';
 import { isName } from './safe.ts';
@@ -34,7 +35,7 @@ function anyOf(expected: string): string {
   });
   if (names.length > NAMED)
     return `${names.slice(0, NAMED).join(', ')} or one of ${names.length - NAMED} others`;
-  return names.length === 1 ? names.join() : `${names.slice(0, -1).join(', ')} or ${names.at(-1)}`;
+  return sayList(names, 'or');
 }
 
 const quoted = (value: string) => `“${legible(value)}”`;

@@ -1,3 +1,4 @@
+import { capitalised } from '../../catalogue/capitalised.ts';
 import type { Container } from '../../catalogue/component.ts';
 import { sayContainer } from '../../catalogue/say-container.ts';
 
@@ -29,7 +30,7 @@ function within(one: Container, all: readonly Container[], seen: Set<Container>)
 /** Box 2, folder 5. */
 export const sayShelved = ({ outer, inner }: Shelved): string => {
   const words = [outer, ...inner].map(sayContainer).join(', ');
-  return words.charAt(0).toUpperCase() + words.slice(1);
+  return capitalised(words);
 };
 
 /** A container by its kind and number, whichever unit names it. */

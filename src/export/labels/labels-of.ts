@@ -1,6 +1,8 @@
 import { readKind } from '../../arrange/index.ts';
+import { capitalised } from '../../catalogue/capitalised.ts';
 import type { Component, Container } from '../../catalogue/component.ts';
 import type { FindingAid } from '../../catalogue/finding-aid.ts';
+import { isRestricted } from '../../catalogue/restricted.ts';
 import { numbersInWords } from '../../catalogue/say-container.ts';
 import { containersOf, type Held, type Place } from './held.ts';
 import { codesOf, datesOf, titleOf, yearsOf } from './label-words.ts';
@@ -71,7 +73,7 @@ function folderLabel({ type, number, box, held }: Place, collection: string): La
       thing: onlyThing(held),
       dates: held.length === 1 && first !== undefined ? datesIn(first.unit) : yearsHere(unitsOf(held)),
       codes: codesOf(unitsOf(held)),
-      care: held.some(isRestricted) ? 'RESTRICTED' : undefined,
+      care: held.some(isClosed) ? 'RESTRICTED' : undefined,
     }),
   };
 }
@@ -88,15 +90,14 @@ const here = (unit: Component): Component[] =>
   unit.children.some(isApart) ? unit.children.filter((child) => !isApart(child)).flatMap(here) : [unit];
 
 /** Whether a unit is restricted, by itself or by what it is part of, or something that lies in it. */
-const isRestricted = ({ path, unit }: Held): boolean => [...path, unit].some(isClosed) || holdsClosed(unit);
-const isClosed = ({ accessConditions }: Component): boolean => accessConditions?.restricted === true;
+const isClosed = ({ path, unit }: Held): boolean => [...path, unit].some(isRestricted) || holdsClosed(unit);
 const holdsClosed = ({ children }: Component): boolean =>
-  children.some((child) => child.containers.length === 0 && (isClosed(child) || holdsClosed(child)));
+  children.some((child) => !isApart(child) && (isRestricted(child) || holdsClosed(child)));
 
 /** The title of the only thing in a folder, where it says more than that of the folder; apart lies what has its own box. */
 function onlyThing([first, ...others]: readonly Held[]): string | undefined {
   if (first === undefined || others.length > 0) return undefined;
-  const [only, ...more] = first.unit.children.filter(({ containers }) => containers.length === 0);
+  const [only, ...more] = first.unit.children.filter((child) => !isApart(child));
   return more.length > 0 || only?.title === first.unit.title ? undefined : only?.title;
 }
 
@@ -131,7 +132,7 @@ const OF_GLASS: ReadonlySet<string> = new Set(['glass plate', 'ambrotype', 'dagu
 /** Whether a unit, or what is in it and has no box of its own, is of a kind that is of glass, which its access points tell. */
 const holdsGlass = ({ accessPoints, children }: Component): boolean =>
   accessPoints.some(({ type, term }) => type === 'genre' && OF_GLASS.has(readKind(term)?.kind.one ?? '')) ||
-  children.some((child) => child.containers.length === 0 && holdsGlass(child));
+  children.some((child) => !isApart(child) && holdsGlass(child));
 
 /** All groups above the content where they are the same, else the outermost of each. */
 function seriesOf(held: readonly Held[]): string[] {
@@ -144,8 +145,6 @@ function seriesOf(held: readonly Held[]): string[] {
 const unitsOf = (held: readonly Held[]): Component[] => [...new Set(held.map(({ unit }) => unit))];
 
 const named = ({ type, number }: Pick<Container, 'type' | 'number'>): string => `${type} ${number}`;
-
-const capitalised = (type: string): string => type.charAt(0).toUpperCase() + type.slice(1);
 
 type Said<Words> = { [Key in keyof Words]?: string };
 
